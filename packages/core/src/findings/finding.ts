@@ -1,0 +1,16 @@
+import type { CitedFact } from "./cited-fact.ts";
+import type { FindingData } from "./outcome.ts";
+import type { Verdict } from "./verdict.ts";
+
+/** One thing a rule found. `text` is the rendering of the rest. */
+export interface Finding {
+  readonly rule: string;
+  readonly strength: "must" | "should" | "note";
+  readonly verdict: Verdict;
+  readonly code: string;
+  readonly data: FindingData;
+  readonly parts: readonly string[];
+  readonly facts: readonly CitedFact[];
+  readonly text: string;
+  readonly hint?: string;
+}

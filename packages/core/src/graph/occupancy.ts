@@ -1,0 +1,54 @@
+import type { Joint } from "../parts/joint.ts";
+import type { Part } from "../parts/part.ts";
+import type { Refusal } from "../parts/refusal.ts";
+import { joinKindOf, type JoinKind, type Port } from "./shape.ts";
+
+/** What is joined at a port. */
+export interface Occupant {
+  readonly joint: Joint;
+  readonly kind: JoinKind;
+  readonly other: string;
+}
+
+/** Which ports of which parts are taken. */
+export interface Occupancy {
+  at(partId: string, port: Port): Occupant | undefined;
+}
+
+/**
+ * Reads the joints of a bench. A joint to a part that is not there, of a sort that two such parts cannot make, or at a port
+ * that is taken already, is refused; since every port holds one joint, joints can form no cycle.
+ */
+export function occupancyOf(
+  parts: ReadonlyMap<string, Part>,
+  joints: readonly Joint[],
+): { occupancy: Occupancy; refusals: Refusal[] } {
+  const taken = new Map<string, Occupant>();
+  const refusals: Refusal[] = [];
+  joints.forEach((joint, index) => {
+    const refusal = placeJoint(parts, joint, taken);
+    if (refusal) refusals.push({ field: `joints.${index}`, ...refusal });
+  });
+  return { occupancy: { at: (partId, port) => taken.get(`${port} ${partId}`) }, refusals };
+}
+
+function placeJoint(
+  parts: ReadonlyMap<string, Part>,
+  joint: Joint,
+  taken: Map<string, Occupant>,
+): Omit<Refusal, "field"> | undefined {
+  const [first, second] = joint.parts.map((id) => parts.get(id));
+  if (!first || !second) {
+    const missing = joint.parts.filter((id) => !parts.has(id)).join(", ");
+    return { got: missing, expected: "the ids of two parts on this bench" };
+  }
+  const kind = joinKindOf(joint, [first.kind, second.kind]);
+  if (!kind) return { got: `${joint.type}: ${first.kind} and ${second.kind}`, expected: "a joint that two such parts can make" };
+  const [a, b] = first.kind === kind.a.place ? [first, second] : [second, first];
+  const keys = [`${kind.a.port} ${a.id}`, `${kind.b.port} ${b.id}`] as const;
+  const clash = keys.find((key) => taken.has(key));
+  if (clash) return { got: `a second joint at the ${clash}`, expected: "at most one joint at each end of a part" };
+  taken.set(keys[0], { joint, kind, other: b.id });
+  taken.set(keys[1], { joint, kind, other: a.id });
+  return undefined;
+}

@@ -1,0 +1,70 @@
+import { findingFrom } from "../explain/say-finding.ts";
+import { verdicts } from "../findings/verdict.ts";
+import type { BenchGraph } from "../graph/bench-graph.ts";
+import { judgeRoute, skillOfSteps } from "../graph/judge-route.ts";
+import { goalFact } from "../graph/goal-fact.ts";
+import { contextOf } from "../graph/route.ts";
+import type { ClubParts } from "../measure/build.ts";
+import type { Estimates } from "../measure/estimate.ts";
+import { estimateClub } from "../measure/estimates.ts";
+import { openQuestions } from "./open-questions.ts";
+import type { Way } from "./pair-judge.ts";
+import type { Club } from "./result.ts";
+import { workSteps } from "./work-steps.ts";
+
+/** A way made into a club: every rule's findings with their words, the work in order, the estimates and the questions. */
+export function clubOf({ route, ranked }: Way, graph: BenchGraph): Club {
+  const { head, adapter, shaft, grip } = route.chosen;
+  if (!head || !shaft || !grip) throw new Error("a club was asked for with a place left open");
+  const context = contextOf(route.chosen, graph);
+  const findings = judgeRoute(graph.rules, context, route.joined, route.steps, graph.work);
+  const work = workSteps(route, findings, graph);
+  return {
+    id: [head.id, adapter?.id ?? "-", shaft.id, grip.id].join("+"),
+    head: head.id,
+    adapter: adapter?.id ?? null,
+    shaft: shaft.id,
+    grip: grip.id,
+    verdict: verdicts[ranked.verdict] ?? "unsettled",
+    work,
+    minutes: work.reduce((sum, { minutes }) => sum + minutes, 0),
+    skill: skillOfSteps(work, graph.work),
+    undoes: route.undoes,
+    estimates: estimatesOf(route.chosen as Pick<ClubParts, "head" | "adapter" | "shaft" | "grip">, graph),
+    findings: findings.flatMap((finding) => findingFrom(finding, context) ?? []),
+    questions: openQuestions(route, findings, graph),
+  };
+}
+
+/** Estimates at the wanted length where it can be reached, else as the parts come. */
+function estimatesOf(chosen: Pick<ClubParts, "head" | "adapter" | "shaft" | "grip">, graph: BenchGraph): Estimates {
+  const { gripped, bonded } = contextOf(chosen, graph);
+  const parts: ClubParts = { ...chosen, gripped, bonded };
+  const wantedIn = goalFact("playingLengthIn", contextOf(chosen, graph)).value;
+  const atLength = estimateClub(parts, wantedIn === undefined ? {} : { playingLengthIn: wantedIn }, graph.reference);
+  if (atLength.ok) return atLength.estimates;
+  const asIs = estimateClub(parts, {}, graph.reference);
+  return asIs.ok ? asIs.estimates : nothingEstimated(asIs.refusals);
+}
+
+/** When the parts themselves cannot be measured up, every estimate is open and the reasons are named. */
+function nothingEstimated(refusals: readonly { field: string; expected: string }[]): Estimates {
+  return {
+    playingLengthIn: null,
+    rulesLengthIn: null,
+    massG: null,
+    balanceFromButtIn: null,
+    swingWeight: null,
+    moiKgCm2: null,
+    frequencyCpm: null,
+    loftDeg: null,
+    lieDeg: null,
+    faceAngleDeg: null,
+    settings: [],
+    bond: null,
+    cutLengthIn: null,
+    shaftMassG: null,
+    shaftBalanceFromTipIn: null,
+    missing: refusals.map(({ field, expected }) => ({ quantity: "everything", part: "", field, reason: expected })),
+  };
+}
