@@ -1,0 +1,8 @@
+import type { Interval } from "../interval.ts";
+import type { Reading } from "../parts/reading.ts";
+import { interval95 } from "./uncertainty.ts";
+
+/** The 95 % interval of a reading, in the reading's own unit. */
+export function readingInterval({ value, plusMinus }: Reading): Interval {
+  return interval95({ value, standardUncertainty: plusMinus });
+}

@@ -1,0 +1,34 @@
+import { doesNotFit, fits, unsettled } from "../findings/outcome.ts";
+import type { Fault } from "../parts/fault.ts";
+import { defineRule } from "./rule.ts";
+
+const breaking: readonly Fault[] = ["crack", "adapter-damaged"];
+
+/** An adapter must be whole: it alone holds the head to the shaft. */
+export const adapterSound = defineRule({
+  id: "adapter-sound",
+  intent: "The adapter has to be whole, because it alone holds the head to the shaft.",
+  strength: "must",
+  grain: "interface",
+  needs: {},
+  uses: { faults: "adapter.faults", deniedFaults: "adapter.deniedFaults", kind: "adapter.kind" },
+  source: { title: "common practice, no source" },
+  check: ({ faults, deniedFaults, kind }) => {
+    const has = (fault: Fault) => (faults ?? []).includes(fault);
+    const broken = breaking.find(has);
+    if (broken) return doesNotFit("damaged", ["faults"], { fault: broken });
+    if (has("other")) return unsettled("fault-unnamed", "otherFault");
+    const looked = breaking.every((fault) => (deniedFaults ?? []).includes(fault));
+    // A bored head has no adapter, and nothing to look at.
+    return looked || kind === undefined ? fits() : fits("not-inspected");
+  },
+  say: {
+    damaged: ({ fault }, teller) =>
+      `${teller.part("adapter")} is ${fault === "crack" ? "cracked" : "damaged"}: do not use it, the head may come off in a swing`,
+    "fault-unnamed": (_data, teller) => `${teller.part("adapter")} has a fault that is not named`,
+    "not-inspected": (_data, teller) =>
+      `nobody has said whether ${teller.part("adapter")} is whole: look at its thread, its teeth and the bond to the shaft before use`,
+  },
+  hint: { damaged: () => "another adapter of the same family" },
+  ask: { otherFault: "What exactly is wrong with the adapter?" },
+});

@@ -1,0 +1,51 @@
+import { doesNotFit, fits, unsettled } from "../findings/outcome.ts";
+import type { Fault } from "../parts/fault.ts";
+import { defineRule } from "./rule.ts";
+
+const breaking: readonly Fault[] = ["crack", "caved-face"];
+const cosmetic: readonly Fault[] = ["sky-mark", "crown-scratch", "face-wear"];
+
+const names: Partial<Record<string, string>> = {
+  crack: "is cracked",
+  "caved-face": "has a caved face",
+  "sky-mark": "sky marks",
+  "crown-scratch": "scratches on the crown",
+  "face-wear": "a worn face",
+};
+
+/** A head must hold together at the ball; marks on it cost money, not safety. */
+export const headSound = defineRule({
+  id: "head-sound",
+  intent: "The head has to hold together at the ball, because pieces of one that breaks fly.",
+  strength: "must",
+  grain: "interface",
+  needs: {},
+  uses: { faults: "head.faults", deniedFaults: "head.deniedFaults" },
+  source: { title: "common practice, no source" },
+  check: ({ faults, deniedFaults }) => {
+    const has = (fault: Fault) => (faults ?? []).includes(fault);
+    const broken = breaking.find(has);
+    if (broken) return doesNotFit("damaged", ["faults"], { fault: broken });
+    if (has("dent-head")) return unsettled("dented", "dent");
+    if (has("rattle")) return unsettled("rattles", "rattle");
+    if (has("other")) return unsettled("fault-unnamed", "otherFault");
+    const marks = cosmetic.filter(has).map((fault) => names[fault]);
+    if (marks.length > 0) return fits("marked", { marks: marks.join(" and ") });
+    return breaking.every((fault) => (deniedFaults ?? []).includes(fault)) ? fits() : fits("not-inspected");
+  },
+  say: {
+    damaged: ({ fault }, teller) => `${teller.part("head")} ${names[String(fault)]}: do not use it, it may break at the ball`,
+    dented: (_data, teller) => `${teller.part("head")} has a dent, which is harmless or not by where it is`,
+    rattles: (_data, teller) => `something rattles in ${teller.part("head")}: loose glue or a broken piece`,
+    "fault-unnamed": (_data, teller) => `${teller.part("head")} has a fault that is not named`,
+    marked: ({ marks }, teller) => `${teller.part("head")} has ${marks}, which cost money, not safety`,
+    "not-inspected": (_data, teller) =>
+      `nobody has said whether ${teller.part("head")} is free of cracks: look at the face, the crown's edge and the hosel before use`,
+  },
+  hint: { damaged: () => "another head; do not sell this one as playable" },
+  ask: {
+    dent: "Where is the dent in the head, and is there any crack or loose paint round it? A straight edge shows whether the face is still flat",
+    rattle: "What rattles in the head: a crumb of loose glue, or a weight or broken piece? Look for cracks too",
+    otherFault: "What exactly is wrong with the head?",
+  },
+});

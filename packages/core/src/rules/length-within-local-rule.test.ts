@@ -1,0 +1,24 @@
+import { cases } from "./cases.test-kit.ts";
+import { lengthWithinLocalRule } from "./length-within-local-rule.ts";
+
+const ends = { bbgmIn: 1, capThicknessIn: 0.125 };
+const on = { localRule46: true };
+
+// Model Local Rule G-10 (announced 12 October 2021): 46 in, putters exempt. Slack of 1/12 in: tutelman.com/golf/measure/ruler.php.
+cases(lengthWithinLocalRule, [
+  { title: "has nothing to say while the local rule is off", facts: { localRule46: false, clubType: "driver", targetIn: 47 }, verdict: "fits" },
+  { title: "has nothing to say while nobody mentions the local rule", facts: { clubType: "driver", targetIn: 47 }, verdict: "fits" },
+  { title: "passes a wanted length well inside", facts: { ...on, clubType: "driver", targetIn: 45 }, verdict: "fits" },
+  { title: "passes a wanted length of exactly 46 in", facts: { ...on, clubType: "driver", targetIn: 46 }, verdict: "fits" },
+  { title: "wants a wanted length a little over 46 in measured", facts: { ...on, clubType: "driver", targetIn: 46.08 }, verdict: "fits", code: "length-near-limit", says: /at 60 degrees/ },
+  { title: "refuses a wanted length over 46 in by more than the methods differ", facts: { ...on, clubType: "driver", targetIn: 46.09 }, verdict: "does-not-fit", code: "target-too-long", because: ["localRule46", "targetIn", "clubType"], says: /46\.09 in, and the local rule allows 46 in.*local rule off/ },
+  { title: "does not limit a putter", facts: { ...on, clubType: "putter", targetIn: 50 }, verdict: "fits" },
+  { title: "asks what a club of 47 in is", facts: { ...on, targetIn: 47 }, verdict: "unsettled", code: "club-type-unknown", ask: "clubType", says: /What kind of club/ },
+  { title: "passes an uncut club well inside", facts: { ...on, clubType: "driver", aloneLengthIn: 44, ...ends }, verdict: "fits" },
+  { title: "wants an uncut club of 46 in measured", facts: { ...on, clubType: "driver", aloneLengthIn: 44.875, ...ends }, verdict: "fits", code: "length-near-limit" },
+  { title: "cuts an uncut club that is too long down to 46 in", facts: { ...on, clubType: "driver", aloneLengthIn: 45.375, ...ends }, verdict: "fits-with-work", code: "cut-to-local-rule", steps: ["butt-trim"], says: /about 46\.5 in long, and has to lose 0\.5 in/ },
+  { title: "asks what an uncut club of 47 in is", facts: { ...on, aloneLengthIn: 45.875, ...ends }, verdict: "unsettled", code: "club-type-unknown", ask: "clubType" },
+  { title: "asks for the shaft's length", facts: { ...on, clubType: "driver", ...ends }, verdict: "unsettled", code: "length-unknown", ask: "aloneLengthIn", says: /tip to its butt/ },
+  { title: "asks for the bottom of the bore where it decides", facts: { ...on, clubType: "driver", aloneLengthIn: 44, capThicknessIn: 0.125 }, verdict: "unsettled", code: "length-unknown", ask: "bbgmIn" },
+  { title: "asks for the cap where it decides", facts: { ...on, clubType: "driver", aloneLengthIn: 44.5, bbgmIn: 1 }, verdict: "unsettled", code: "length-unknown", ask: "capThicknessIn" },
+]);

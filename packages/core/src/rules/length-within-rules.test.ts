@@ -1,0 +1,29 @@
+import { cases } from "./cases.test-kit.ts";
+import { lengthWithinRules } from "./length-within-rules.ts";
+
+const ends = { bbgmIn: 1, capThicknessIn: 0.125 };
+
+// R&A and USGA "Procedure for measuring the length of golf clubs" rev. 1.1 s. 4.1: 18 in to 48 in, putters exempt from the
+// greatest. tutelman.com/golf/measure/ruler.php: the trade's length and that of the Rules differ by less than 1/12 in.
+cases(lengthWithinRules, [
+  { title: "passes a wanted length well inside", facts: { clubType: "driver", targetIn: 45 }, verdict: "fits" },
+  { title: "passes a wanted length of exactly 48 in", facts: { clubType: "driver", targetIn: 48 }, verdict: "fits" },
+  { title: "wants a wanted length a little over 48 in measured", facts: { clubType: "driver", targetIn: 48.08 }, verdict: "fits", code: "length-near-limit", says: /measured by their method, at 60 degrees/ },
+  { title: "refuses a wanted length over 48 in by more than the methods differ", facts: { clubType: "driver", targetIn: 48.09, aloneLengthIn: 47, ...ends }, verdict: "does-not-fit", code: "target-too-long", because: ["targetIn", "clubType"], says: /asks for 48\.09 in, and the Rules allow 48 in.*a shorter club/ },
+  { title: "does not limit a putter", facts: { clubType: "putter", targetIn: 50 }, verdict: "fits" },
+  { title: "asks what a club of 50 in is", facts: { targetIn: 50 }, verdict: "unsettled", code: "club-type-unknown", ask: "clubType", says: /unless the club is a putter/ },
+  { title: "passes a wanted length of exactly 18 in", facts: { clubType: "putter", targetIn: 18 }, verdict: "fits" },
+  { title: "refuses a wanted length under 18 in", facts: { clubType: "putter", targetIn: 17.99 }, verdict: "does-not-fit", code: "target-too-short", because: ["targetIn"], says: /17\.99 in, and the Rules for 18 in or more/ },
+  { title: "passes an uncut club well inside", facts: { clubType: "driver", aloneLengthIn: 44, ...ends }, verdict: "fits" },
+  { title: "wants an uncut club of 48 in measured", facts: { clubType: "driver", aloneLengthIn: 46.875, ...ends }, verdict: "fits", code: "length-near-limit" },
+  { title: "cuts an uncut club that is too long down to 48 in", facts: { clubType: "driver", aloneLengthIn: 47.875, ...ends }, verdict: "fits-with-work", code: "cut-to-rules", steps: ["butt-trim"], says: /about 49 in long, and has to lose 1 in/ },
+  { title: "does not cut a putter", facts: { clubType: "putter", aloneLengthIn: 50, ...ends }, verdict: "fits" },
+  { title: "asks what an uncut club of 49 in is", facts: { aloneLengthIn: 47.875, ...ends }, verdict: "unsettled", code: "club-type-unknown", ask: "clubType" },
+  { title: "lengthens a club of 17 in to 18", facts: { clubType: "putter", aloneLengthIn: 15.875, ...ends }, verdict: "fits-with-work", code: "lengthened-to-rules", steps: ["butt-extension"], says: /lengthened by about 1 in to reach the 18 in/ },
+  { title: "refuses a shaft that cannot reach 18 in", facts: { clubType: "putter", aloneLengthIn: 14.8, ...ends }, verdict: "does-not-fit", code: "too-short", because: ["aloneLengthIn", "bbgmIn", "capThicknessIn"], says: /shorter than the 18 in of the Rules, even lengthened/ },
+  { title: "asks for a length too vague to tell whether it reaches 18 in", facts: { clubType: "putter", aloneLengthIn: { value: 15, plusMinus: 0.5, source: "stated" }, ...ends }, verdict: "unsettled", code: "length-unknown", ask: "aloneLengthIn" },
+  { title: "asks for the shaft's length", facts: { clubType: "driver", ...ends }, verdict: "unsettled", code: "length-unknown", ask: "aloneLengthIn", says: /from its tip to its butt/ },
+  { title: "does not need the bottom of the bore where no bore would make it too long", facts: { clubType: "iron", aloneLengthIn: 36, capThicknessIn: 0.125 }, verdict: "fits" },
+  { title: "asks for the bottom of the bore where it decides", facts: { clubType: "driver", aloneLengthIn: 45, capThicknessIn: 0.125 }, verdict: "unsettled", code: "length-unknown", ask: "bbgmIn" },
+  { title: "asks for the cap where it decides", facts: { clubType: "driver", aloneLengthIn: 46.5, bbgmIn: 1 }, verdict: "unsettled", code: "length-unknown", ask: "capThicknessIn" },
+]);
