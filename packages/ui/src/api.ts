@@ -1,0 +1,133 @@
+import type { Build, Claim, Club, Estimates, Goal, Joint, NearMiss, Part, Question, Refusal, Resolution, Want } from "@ferrule/core";
+import type { DisplaySettings } from "./display-settings.ts";
+
+/** The bench as it is kept. */
+export interface Bench {
+  readonly example: boolean;
+  readonly parts: readonly Part[];
+  readonly joints: readonly Joint[];
+  readonly claims: readonly Claim[];
+  readonly goal: Goal;
+  /** How many deletes can be undone. */
+  readonly undo: number;
+}
+
+/** The answer for one part. */
+export interface GoesWith {
+  readonly part: Part;
+  readonly clubs: readonly Club[];
+  readonly nearMisses: readonly NearMiss[];
+  readonly wants: readonly Want[];
+  readonly questions: readonly Question[];
+  readonly counts: Resolution["counts"];
+}
+
+/** Things a delete took away, or an undo brought back. */
+export interface Held {
+  readonly parts: readonly Part[];
+  readonly joints: readonly Joint[];
+  readonly claims: readonly Claim[];
+}
+
+/** One place in a file that was not taken. */
+export interface RowRefusal {
+  readonly line: number;
+  readonly column: string;
+  readonly got: string;
+  readonly expected: string;
+}
+
+export interface ImportReply {
+  readonly taken: number;
+  readonly dryRun: boolean;
+  readonly refused: readonly RowRefusal[];
+}
+
+export interface ImportRequest {
+  readonly format: "csv" | "json";
+  readonly text: string;
+  readonly take: "good" | "all-or-none";
+  readonly dryRun?: boolean;
+  readonly existing?: "refuse" | "replace";
+}
+
+export interface TuneRequest {
+  readonly head: Part;
+  readonly adapter?: Part;
+  readonly shaft: Part;
+  readonly grip: Part;
+  readonly build?: Build;
+  readonly target: { playingLengthIn?: number; swingWeightPoints?: number };
+  readonly options?: Record<string, unknown>;
+}
+
+/** The server said no, or could not be reached. `refusals` name the fields. */
+export class ApiError extends Error {
+  readonly code: string;
+  readonly refusals: readonly Refusal[];
+
+  constructor(code: string, message: string, refusals: readonly Refusal[] = []) {
+    super(message);
+    this.code = code;
+    this.refusals = refusals;
+  }
+}
+
+/** Most clubs one answer brings to the page; the counts cover all. */
+export const answerLimit = 1000;
+
+const partPath = (id: string) => `/api/bench/parts/${encodeURIComponent(id)}`;
+const claimPath = (id: string) => `/api/bench/claims/${encodeURIComponent(id)}`;
+
+/** Every call the page makes. */
+export const api = {
+  bench: () => call<Bench>("GET", "/api/bench"),
+  resolve: () => call<Resolution>("GET", `/api/bench/resolve?limit=${answerLimit}`),
+  part: (id: string) => call<Part>("GET", partPath(id)),
+  addPart: (part: unknown) => call<Part>("POST", "/api/bench/parts", part),
+  changePart: (id: string, part: unknown) => call<Part>("PUT", partPath(id), part),
+  deletePart: (id: string) => call<{ deleted: Held; undo: number }>("DELETE", partPath(id)),
+  goesWith: (id: string) => call<GoesWith>("GET", `${partPath(id)}/goes-with?limit=${answerLimit}`),
+  addJoint: (joint: unknown) => call<Joint>("POST", "/api/bench/joints", joint),
+  deleteJoint: (id: string) => call<{ deleted: Held; undo: number }>("DELETE", `/api/bench/joints/${encodeURIComponent(id)}`),
+  addClaim: (claim: unknown) => call<Claim>("POST", "/api/bench/claims", claim),
+  deleteClaim: (id: string) => call<{ deleted: Held; undo: number }>("DELETE", claimPath(id)),
+  undo: () => call<{ restored: Held; undo: number }>("POST", "/api/bench/undo"),
+  startOwn: () => call<Bench>("POST", "/api/bench/start-own"),
+  showExample: (confirm: boolean) => call<Bench>("POST", "/api/bench/example", confirm ? { confirm } : {}),
+  goal: () => call<Goal>("GET", "/api/bench/goal"),
+  changeGoal: (goal: Goal) => call<Goal>("PUT", "/api/bench/goal", goal),
+  settings: () => call<DisplaySettings>("GET", "/api/settings"),
+  changeSettings: (settings: Partial<DisplaySettings>) => call<DisplaySettings>("PUT", "/api/settings", settings),
+  importFile: (request: ImportRequest) => call<ImportReply>("POST", "/api/bench/import", request),
+  tune: (request: TuneRequest) => call<TuneReply>("POST", "/api/tune", request),
+  estimate: (request: Omit<TuneRequest, "target" | "options">) => call<Estimates>("POST", "/api/estimate", request),
+};
+
+/** One way to a target: the choices at the bench, and what the club becomes. */
+export interface TuneOption {
+  readonly build: Build;
+  readonly grip?: string;
+  readonly estimates: Estimates;
+}
+
+export interface TuneReply {
+  readonly options: readonly TuneOption[];
+}
+
+async function call<T>(method: string, path: string, body?: unknown): Promise<T> {
+  const reply = await send(method, path, body);
+  const answer: unknown = await reply.json().catch(() => undefined);
+  if (reply.ok) return answer as T;
+  const error = (answer as { error?: { code?: string; message?: string; refusals?: Refusal[] } } | undefined)?.error;
+  throw new ApiError(error?.code ?? "no-answer", error?.message ?? `The server answered ${reply.status} without saying why`, error?.refusals);
+}
+
+async function send(method: string, path: string, body: unknown): Promise<Response> {
+  const init = body === undefined ? { method } : { method, body: JSON.stringify(body), headers: { "content-type": "application/json" } };
+  try {
+    return await fetch(path, init);
+  } catch {
+    throw new ApiError("unreachable", "The bench cannot be reached. Is Ferrule still running?");
+  }
+}

@@ -1,0 +1,209 @@
+import { css, html, LitElement, type TemplateResult } from "lit";
+import { keyed } from "lit/directives/keyed.js";
+import { api } from "./api.ts";
+import { type DisplaySettings, defaultDisplay } from "./display-settings.ts";
+import type { News } from "./events.ts";
+import { type Route, routeFrom } from "./route.ts";
+import { baseStyles } from "./styles/base-styles.ts";
+import { failed } from "./fetched.ts";
+import "./components/page-header.ts";
+import "./views/bench-view.ts";
+import "./views/claims-view.ts";
+import "./views/club-view.ts";
+import "./views/exchange-view.ts";
+import "./views/part-form-view.ts";
+import "./views/part-view.ts";
+import "./views/questions-view.ts";
+import "./views/refusal-view.ts";
+import "./views/settings-view.ts";
+import "./views/wants-view.ts";
+
+/** The page: its header, one view at a time, and the line that says what was done. */
+export class FerruleApp extends LitElement {
+  static override properties = { path: { state: true }, display: { state: true }, done: { state: true }, turn: { state: true } };
+  static override styles = [
+    baseStyles,
+    css`
+      :host {
+        min-height: 100vh;
+        color: var(--ink);
+      }
+      main {
+        max-width: 80rem;
+        margin: 0 auto;
+        padding: 1rem 1rem 6rem;
+      }
+      .skip {
+        position: absolute;
+        left: -999rem;
+      }
+      .skip:focus {
+        left: 1rem;
+        top: 0.5rem;
+        z-index: 2;
+      }
+      .done {
+        position: fixed;
+        inset: auto 0 0 0;
+        padding: 0 1rem;
+        pointer-events: none;
+        z-index: 3;
+      }
+      .done > div {
+        pointer-events: auto;
+        max-width: 40rem;
+        margin: 0 auto 1rem;
+        padding: 0.6rem 1rem;
+        background: var(--ink);
+        color: var(--ticket);
+        border-radius: 4px;
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.5rem 1rem;
+        align-items: center;
+        justify-content: space-between;
+      }
+    `,
+  ];
+  declare private path: string;
+  declare private display: DisplaySettings;
+  declare private done: News["ferrule-done"] | undefined;
+  declare private turn: number;
+
+  constructor() {
+    super();
+    this.path = location.pathname;
+    this.display = defaultDisplay;
+    this.turn = 0;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener("popstate", this.#moved);
+    void api.settings().then((display) => this.#show(display), failed);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener("popstate", this.#moved);
+  }
+
+  override render() {
+    return html`
+      <a class="skip button" href="#content" @click=${this.#skip}>Skip to the content</a>
+      <ferrule-header .path=${this.path}></ferrule-header>
+      <main
+        id="content"
+        @ferrule-go=${(event: CustomEvent<News["ferrule-go"]>) => this.#go(event.detail.path)}
+        @ferrule-done=${(event: CustomEvent<News["ferrule-done"]>) => this.#say(event.detail)}
+        @ferrule-display=${(event: CustomEvent<DisplaySettings>) => this.#show(event.detail)}
+      >
+        ${keyed(`${this.path} ${this.turn}`, this.renderView(routeFrom(this.path)))}
+      </main>
+      <div class="done" role="status">${this.renderDone()}</div>
+    `;
+  }
+
+  private renderView(route: Route): TemplateResult {
+    const { display } = this;
+    switch (route.view) {
+      case "bench":
+        return html`<ferrule-bench-view class="view" .display=${display}></ferrule-bench-view>`;
+      case "part-form":
+        return html`<ferrule-part-form-view class="view" .display=${display} .partId=${route.id}></ferrule-part-form-view>`;
+      case "part":
+        return html`<ferrule-part-view class="view" .display=${display} .partId=${route.id}></ferrule-part-view>`;
+      case "club":
+        return html`<ferrule-club-view class="view" .display=${display} .headId=${route.head} .clubId=${route.id}></ferrule-club-view>`;
+      case "refusal":
+        return html`<ferrule-refusal-view class="view" .display=${display} .pair=${route}></ferrule-refusal-view>`;
+      case "wants":
+        return html`<ferrule-wants-view class="view" .display=${display}></ferrule-wants-view>`;
+      case "questions":
+        return html`<ferrule-questions-view class="view" .display=${display}></ferrule-questions-view>`;
+      case "exchange":
+        return html`<ferrule-exchange-view class="view"></ferrule-exchange-view>`;
+      case "claims":
+        return html`<ferrule-claims-view class="view"></ferrule-claims-view>`;
+      case "settings":
+        return html`<ferrule-settings-view class="view" .display=${display}></ferrule-settings-view>`;
+      case "nowhere":
+        return html`<div class="view stack"><h1 tabindex="-1">There is no such page</h1><a class="button" href="/">Back to the bench</a></div>`;
+    }
+  }
+
+  private renderDone() {
+    if (!this.done) return "";
+    return html`<div>
+      <span>${this.done.text}</span>
+      <span class="row">
+        ${this.done.undoable ? html`<button @click=${this.#undo}>Undo</button>` : ""}
+        <button @click=${() => this.#say(undefined)}>Close</button>
+      </span>
+    </div>`;
+  }
+
+  protected override firstUpdated(): void {
+    this.addEventListener("click", this.#followed);
+  }
+
+  /** Links inside the page change the view; everything else is the browser's. */
+  readonly #followed = (event: MouseEvent): void => {
+    const link = event.composedPath().find((at): at is HTMLAnchorElement => at instanceof HTMLAnchorElement);
+    const isPlain = !event.defaultPrevented && event.button === 0 && !event.metaKey && !event.ctrlKey && !event.shiftKey && !event.altKey;
+    if (!link || !isPlain || link.origin !== location.origin || link.pathname.startsWith("/api/") || link.hasAttribute("download")) return;
+    event.preventDefault();
+    this.#go(link.pathname);
+  };
+
+  readonly #moved = (): void => {
+    this.path = location.pathname;
+    void this.#focusHeading();
+  };
+
+  readonly #skip = (event: Event): void => {
+    event.preventDefault();
+    this.#heading()?.focus();
+  };
+
+  readonly #undo = async (): Promise<void> => {
+    const text = await api.undo().then(
+      ({ restored }) => `Brought back ${[...restored.parts, ...restored.claims, ...restored.joints][0]?.id ?? "what was there"}.`,
+      (error: unknown) => `${failed(error).message}.`,
+    );
+    this.turn += 1;
+    this.#say({ text });
+    await this.#focusHeading();
+  };
+
+  #go(path: string): void {
+    if (path !== location.pathname) history.pushState(null, "", path);
+    this.path = path;
+    this.turn += 1;
+    window.scrollTo(0, 0);
+    void this.#focusHeading();
+  }
+
+  #say(done: News["ferrule-done"] | undefined): void {
+    this.done = done;
+  }
+
+  #show(display: DisplaySettings): void {
+    this.display = display;
+    document.documentElement.dataset["theme"] = display.theme;
+  }
+
+  #heading(): HTMLElement | null | undefined {
+    const view = this.renderRoot.querySelector<HTMLElement>(".view");
+    return view?.shadowRoot?.querySelector("h1") ?? view?.querySelector("h1");
+  }
+
+  async #focusHeading(): Promise<void> {
+    await this.updateComplete;
+    await (this.renderRoot.querySelector(".view") as LitElement | null)?.updateComplete;
+    this.#heading()?.focus({ preventScroll: true });
+    document.title = `${this.#heading()?.textContent?.trim() ?? "Bench"} · Ferrule`;
+  }
+}
+
+customElements.define("ferrule-app", FerruleApp);

@@ -1,0 +1,44 @@
+import { css, html, type TemplateResult } from "lit";
+import type { BenchContext } from "../bench-context.ts";
+import type { Finding } from "../findings.ts";
+import { factList } from "./fact-list.ts";
+import "./verdict-mark.ts";
+
+export const findingListStyles = css`
+  .finding {
+    padding: 0.6rem 0;
+    border-top: 1px solid var(--line);
+  }
+  .finding p {
+    margin: 0.2rem 0;
+  }
+  .hint {
+    border-left: 3px solid var(--line-strong);
+    padding-left: 0.75rem;
+  }
+`;
+
+const strengthWords = { must: "has to be so", should: "better so", note: "worth knowing" } as const;
+
+/** What the rules found, worst first, each with its rule and the facts it read. */
+export function findingList(findings: readonly Finding[], context: BenchContext): TemplateResult {
+  return html`<ul class="plain">${findings.map((finding) => html`<li class="finding">${findingRow(finding, context)}</li>`)}</ul>`;
+}
+
+function findingRow(finding: Finding, context: BenchContext): TemplateResult {
+  return html`<ferrule-verdict class="small" .verdict=${finding.verdict}></ferrule-verdict>
+    <p>${sentence(finding.text)}</p>
+    ${finding.hint ? html`<p class="hint">Try ${finding.hint}.</p>` : ""}
+    <details class="small">
+      <summary>Rule ${finding.rule}, and what it read</summary>
+      <p class="soft">Strength: ${strengthWords[finding.strength]}.</p>
+      ${factList(finding.facts, context)}
+    </details>`;
+}
+
+/** A clause as a sentence of its own. */
+export function sentence(clause: string): string {
+  const text = clause.trim();
+  const ended = /[.!?…]$/.test(text) ? text : `${text}.`;
+  return ended.charAt(0).toUpperCase() + ended.slice(1);
+}

@@ -1,0 +1,128 @@
+import type { Joint, Part } from "@ferrule/core";
+import { css, html, LitElement } from "lit";
+import type { BenchContext } from "../bench-context.ts";
+import { countText } from "../format/number.ts";
+import { hrefs } from "../route.ts";
+import { findParts, noFilter, type PartFilter } from "../search/find-parts.ts";
+import { baseStyles } from "../styles/base-styles.ts";
+import { formStyles } from "../styles/form-styles.ts";
+import { shortFacts } from "../words/part-facts.ts";
+import { partTitle } from "../words/part-title.ts";
+import { clubTypeWords, flexWords, handWords, jointWords, kindWords } from "../words/part-words.ts";
+
+const { either: _either, ...oneHand } = handWords;
+
+const narrowings = [
+  { name: "kind", label: "Kind", choices: kindWords },
+  { name: "clubType", label: "Club type", choices: clubTypeWords },
+  { name: "hand", label: "Hand", choices: oneHand },
+  { name: "flex", label: "Flex", choices: flexWords },
+  { name: "joined", label: "Joined", choices: { loose: "Loose", joined: "In a club or joined" } },
+] as const;
+
+/** The parts of the bench, to search and narrow. */
+export class PartList extends LitElement {
+  static override properties = { context: {}, filter: { state: true } };
+  static override styles = [
+    baseStyles,
+    formStyles,
+    css`
+      .filters {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(8.5rem, 1fr));
+        gap: 0.5rem;
+      }
+      .filters label,
+      .search label {
+        font-size: 0.875rem;
+      }
+      .part {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr) auto;
+        gap: 0 0.75rem;
+        padding: 0.5rem 0;
+        border-top: 1px solid var(--line);
+      }
+      .part a {
+        font-weight: 600;
+        display: inline-flex;
+        align-items: center;
+        min-height: 28px;
+      }
+      .part p {
+        grid-column: 1 / -1;
+        margin: 0;
+        font-size: 0.875rem;
+      }
+      .results {
+        margin-top: 0.75rem;
+      }
+    `,
+  ];
+  declare context: BenchContext;
+  declare private filter: PartFilter;
+
+  constructor() {
+    super();
+    this.filter = noFilter;
+  }
+
+  override render() {
+    const all = [...this.context.parts.values()];
+    const found = findParts(all, this.context.joints, this.filter);
+    return html`<section class="ticket" aria-labelledby="parts">
+      <h2 id="parts">Parts</h2>
+      <div class="search">
+        <label for="text">Search</label>
+        <input id="text" type="search" .value=${this.filter.text} autocomplete="off" placeholder="Maker, model, family, note …" @input=${this.#typed} />
+      </div>
+      <details>
+        <summary>Narrow it down${this.renderNarrowed()}</summary>
+        <div class="filters">${narrowings.map((narrowing) => this.renderNarrowing(narrowing))}</div>
+      </details>
+      <p class="small soft results" role="status">
+        ${found.length === all.length ? countText(all.length, "part") : `${found.length} of ${countText(all.length, "part")}`}
+      </p>
+      ${found.length === 0 ? html`<p>Nothing like that. <button @click=${() => (this.filter = noFilter)}>Show everything</button></p>` : ""}
+      <ul class="plain">${found.map((part) => html`<li class="part">${this.renderPart(part)}</li>`)}</ul>
+    </section>`;
+  }
+
+  private renderNarrowed() {
+    const count = narrowings.filter(({ name }) => this.filter[name] !== "").length;
+    return count === 0 ? "" : ` (${count} in use)`;
+  }
+
+  private renderNarrowing({ name, label, choices }: (typeof narrowings)[number]) {
+    return html`<div>
+      <label for=${name}>${label}</label>
+      <select id=${name} .value=${this.filter[name]} @change=${(event: Event) => this.#narrow(name, event)}>
+        <option value="">Any</option>
+        ${Object.entries(choices).map(([value, word]) => html`<option value=${value} ?selected=${this.filter[name] === value}>${word}</option>`)}
+      </select>
+    </div>`;
+  }
+
+  private renderPart(part: Part) {
+    const facts = shortFacts(part, this.context.lengthUnit);
+    const joints = this.context.joints.filter((joint) => joint.parts.includes(part.id)).map((joint) => this.jointText(part, joint));
+    return html`<a href=${hrefs.part(part.id)}>${partTitle(part)}</a><span class="mono soft">${part.id}</span>
+      <p class="soft">${facts.join(" · ") || "Nothing known of it yet"}</p>
+      ${joints.length > 0 ? html`<p>Joined: ${joints.join(", ")}</p>` : ""}`;
+  }
+
+  private jointText(part: Part, joint: Joint): string {
+    const other = joint.parts[0] === part.id ? joint.parts[1] : joint.parts[0];
+    return `${jointWords[joint.type]} ${other}`;
+  }
+
+  readonly #typed = (event: Event) => {
+    this.filter = { ...this.filter, text: (event.target as HTMLInputElement).value };
+  };
+
+  #narrow(name: keyof PartFilter, event: Event): void {
+    this.filter = { ...this.filter, [name]: (event.target as HTMLSelectElement).value };
+  }
+}
+
+customElements.define("ferrule-part-list", PartList);

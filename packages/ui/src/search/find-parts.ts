@@ -1,0 +1,66 @@
+import type { Joint, Part } from "@ferrule/core";
+import Fuse from "fuse.js";
+import { flexWords, handWords, kindWords, materialWords, suitsWords } from "../words/part-words.ts";
+import { partTitle } from "../words/part-title.ts";
+
+/** What the list is narrowed to; an empty text or choice narrows nothing. */
+export interface PartFilter {
+  readonly text: string;
+  readonly kind: string;
+  readonly clubType: string;
+  readonly hand: string;
+  readonly flex: string;
+  /** `loose` or `joined`: whether the part is in a club (or any joint) already. */
+  readonly joined: string;
+}
+
+export const noFilter: PartFilter = { text: "", kind: "", clubType: "", hand: "", flex: "", joined: "" };
+
+interface Searched {
+  readonly part: Part;
+  readonly words: string;
+}
+
+/** The parts that pass the filter, the best match first where there is a text, else in the bench's order. */
+export function findParts(parts: readonly Part[], joints: readonly Joint[], filter: PartFilter): readonly Part[] {
+  const joined = new Set(joints.flatMap((joint) => joint.parts));
+  const passing = parts.filter((part) => passes(part, joined.has(part.id), filter));
+  const text = filter.text.trim();
+  if (text === "") return passing;
+  const fuse = new Fuse<Searched>(
+    passing.map((part) => ({ part, words: wordsOf(part) })),
+    { keys: ["words"], threshold: 0.25, ignoreLocation: true, ignoreDiacritics: true, useExtendedSearch: true },
+  );
+  return fuse.search(text).map(({ item }) => item.part);
+}
+
+function passes(part: Part, isJoined: boolean, filter: PartFilter): boolean {
+  const { clubType, hand, flex } = part as { clubType?: string; hand?: string; flex?: string };
+  return (
+    agrees(filter.kind, part.kind) &&
+    agrees(filter.clubType, clubType) &&
+    agrees(filter.hand, hand) &&
+    agrees(filter.flex, flex) &&
+    agrees(filter.joined, isJoined ? "joined" : "loose")
+  );
+}
+
+function agrees(wanted: string, has: string | undefined): boolean {
+  return wanted === "" || wanted === has;
+}
+
+/** Everything somebody may type to find a part, in one line, so that words may come in any order. */
+function wordsOf(part: Part): string {
+  const loose = part as Record<string, unknown>;
+  const socket = loose["socket"] as { family?: string } | undefined;
+  const said = [
+    handWords[loose["hand"] as keyof typeof handWords],
+    flexWords[loose["flex"] as keyof typeof flexWords],
+    suitsWords[loose["suits"] as keyof typeof suitsWords],
+    materialWords[loose["material"] as keyof typeof materialWords],
+    loose["clubType"],
+    loose["family"],
+    socket?.family,
+  ];
+  return [part.id, partTitle(part), kindWords[part.kind], ...said, part.note, ...(part.faults ?? [])].filter(Boolean).join(" ");
+}
