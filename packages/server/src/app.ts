@@ -1,0 +1,63 @@
+import type { Reference } from "@ferrule/core";
+import Fastify, { type FastifyServerOptions } from "fastify";
+import type { ZodTypeProvider } from "fastify-type-provider-zod";
+import type { BenchContents } from "./bench/bench-contents.ts";
+import { openBench } from "./bench/bench.ts";
+import { errorTable, problemBody } from "./errors.ts";
+import { addErrorReplies, problemOf } from "./plugins/error-replies.ts";
+import { addJsonBody } from "./plugins/json-body.ts";
+import { addOpenApi } from "./plugins/openapi.ts";
+import { addOwnHost } from "./plugins/own-host.ts";
+import { addPage } from "./plugins/page.ts";
+import { addRateLimit } from "./plugins/rate-limit.ts";
+import { addSecurityHeaders } from "./plugins/security-headers.ts";
+import { addValidation } from "./plugins/validation.ts";
+import type { App } from "./routes/context.ts";
+import { addRoutes } from "./routes/index.ts";
+import { openDatabase } from "./store/database.ts";
+import { openTables } from "./store/tables.ts";
+
+export interface AppOptions {
+  /** The folder of the bench's database; without it the bench is kept in memory and gone at the end. */
+  readonly dataFolder?: string;
+  readonly reference: Reference;
+  /** The example that is put on the bench at the very first start. */
+  readonly demo?: BenchContents;
+  /** The folder of the built page. */
+  readonly pageFolder?: string;
+  /** Names besides the loopback ones that this server may be called by. */
+  readonly allowedHosts?: readonly string[];
+  readonly logger?: FastifyServerOptions["logger"];
+}
+
+const version = "0.1.0";
+const bodyLimit = 8 * 1024 * 1024;
+
+/** The whole server, ready to listen or to be asked by `inject`. Throws a `StartupProblem` when the database cannot be used. */
+export async function buildApp(options: AppOptions): Promise<App> {
+  const database = openDatabase(options.dataFolder);
+  const tables = openTables(database);
+  const bench = openBench(tables, options.demo);
+  const app: App = Fastify({
+    logger: options.logger ?? false,
+    bodyLimit,
+    routerOptions: { maxParamLength: 1000 },
+    frameworkErrors: (error, _request, reply) => {
+      const stated = problemOf(error);
+      // This runs outside of any route, so the reply is written without a schema.
+      reply.raw.writeHead(errorTable[stated.code].status, { "content-type": "application/json; charset=utf-8" });
+      reply.raw.end(JSON.stringify(problemBody(stated)));
+    },
+  }).withTypeProvider<ZodTypeProvider>();
+  app.addHook("onClose", async () => database.close());
+  addJsonBody(app);
+  addValidation(app);
+  addErrorReplies(app);
+  addOwnHost(app, options.allowedHosts ?? []);
+  await addSecurityHeaders(app);
+  await addRateLimit(app);
+  await addOpenApi(app, version);
+  addRoutes(app, { bench, settings: tables.settings, reference: options.reference, version });
+  await addPage(app, options.pageFolder);
+  return app;
+}

@@ -1,0 +1,49 @@
+#!/usr/bin/env node
+import { realpathSync } from "node:fs";
+import type { AddressInfo } from "node:net";
+import { fileURLToPath } from "node:url";
+import { buildApp } from "./app.ts";
+import { readEnvironment } from "./environment.ts";
+import { readDemo, readReference } from "./reference-files.ts";
+import { listenProblem, StartupProblem } from "./startup-problem.ts";
+
+/** The same from `src` and from `dist`. */
+const checkout = fileURLToPath(new URL("../../../", import.meta.url));
+
+/** Starts the server as the environment says and prints its address. It stops by SIGTERM or SIGINT. */
+export async function main(): Promise<void> {
+  try {
+    await start();
+  } catch (error) {
+    if (!(error instanceof StartupProblem)) throw error;
+    process.stderr.write(`Ferrule cannot start. ${error.message}\n`);
+    process.exitCode = 1;
+  }
+}
+
+async function start(): Promise<void> {
+  const { port, host, dataFolder, allowedHosts } = readEnvironment(process.env);
+  const app = await buildApp({
+    dataFolder,
+    allowedHosts,
+    reference: readReference(`${checkout}data`),
+    demo: readDemo(`${checkout}data`),
+    pageFolder: `${checkout}packages/ui/dist-page`,
+    logger: { level: "error" },
+  });
+  try {
+    await app.listen({ port, host });
+  } catch (error) {
+    await app.close();
+    throw listenProblem(error, host, port);
+  }
+  for (const signal of ["SIGTERM", "SIGINT"] as const) process.once(signal, () => void app.close());
+  process.stdout.write(`Ferrule is at ${addressOf(app.server.address() as AddressInfo)} and keeps its bench in ${dataFolder}\n`);
+}
+
+function addressOf({ address, family, port }: AddressInfo): string {
+  return `http://${family === "IPv6" ? `[${address}]` : address}:${port}/`;
+}
+
+const entry = process.argv[1];
+if (entry !== undefined && realpathSync(entry) === fileURLToPath(import.meta.url)) await main();

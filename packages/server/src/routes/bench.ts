@@ -1,0 +1,16 @@
+import { z } from "zod";
+import { valueOf } from "../errors.ts";
+import { benchViewSchema, replies, restoredSchema } from "../wire/replies.ts";
+import type { App, RouteContext } from "./context.ts";
+
+const exampleBodySchema = z.strictObject({ confirm: z.boolean().optional() }).nullish();
+
+export function addBench(app: App, { bench }: RouteContext): void {
+  const view = { response: replies(benchViewSchema) };
+  app.get("/api/bench", { schema: view }, async () => bench.view());
+  app.post("/api/bench/undo", { schema: { response: replies(restoredSchema) } }, async () => valueOf(bench.undo()));
+  app.post("/api/bench/start-own", { schema: view }, async () => valueOf(bench.startOwn()));
+  app.post("/api/bench/example", { schema: { body: exampleBodySchema, ...view } }, async ({ body }) =>
+    valueOf(bench.loadExample(body?.confirm ?? false)),
+  );
+}

@@ -1,0 +1,22 @@
+import { addBench } from "./bench.ts";
+import { addBenchResolve } from "./bench-resolve.ts";
+import { addClaims } from "./claims.ts";
+import type { App, RouteContext } from "./context.ts";
+import { addEstimate } from "./estimate.ts";
+import { addExports } from "./exports.ts";
+import { addGoal } from "./goal.ts";
+import { addGoesWith } from "./goes-with.ts";
+import { addHealth } from "./health.ts";
+import { addImport } from "./import.ts";
+import { addJoints } from "./joints.ts";
+import { addOpenApiRoute } from "./openapi.ts";
+import { addParts } from "./parts.ts";
+import { addResolve } from "./resolve.ts";
+import { addSettings } from "./settings.ts";
+
+/** Every route, in the order of the description. */
+export function addRoutes(app: App, context: RouteContext): void {
+  const routes = [addResolve, addEstimate, addBench, addParts, addJoints, addClaims, addGoal, addBenchResolve, addGoesWith];
+  for (const add of [...routes, addExports, addImport, addSettings, addHealth]) add(app, context);
+  addOpenApiRoute(app);
+}

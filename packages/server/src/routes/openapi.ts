@@ -1,0 +1,5 @@
+import type { App } from "./context.ts";
+
+export function addOpenApiRoute(app: App): void {
+  app.get("/api/openapi.json", { schema: { hide: true } }, async () => app.swagger());
+}

@@ -1,0 +1,98 @@
+import { mkdirSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import type { DatabaseSync } from "@photostructure/sqlite";
+import { StartupProblem } from "../startup-problem.ts";
+import { migrate } from "./migrations.ts";
+
+export type Database = InstanceType<typeof DatabaseSync>;
+
+/** SQLite's own result codes that mean the file is not a sound database. */
+const damagedCodes: ReadonlySet<unknown> = new Set([11, 26]);
+
+export const databaseFileName = "bench.sqlite";
+
+/**
+ * Opens the bench's database in a folder, which is made when it is not there; without a folder the database is in memory.
+ * Once a write returns it is on disk: write-ahead log, synchronised in full at every commit.
+ */
+export function openDatabase(folder: string | undefined): Database {
+  if (folder === undefined) return prepare(new (sqlite().DatabaseSync)(":memory:"));
+  makeFolder(folder);
+  const file = join(folder, databaseFileName);
+  let database: Database | undefined;
+  try {
+    database = new (sqlite().DatabaseSync)(file);
+    return prepare(database);
+  } catch (error) {
+    database?.close();
+    throw openProblem(error, file, folder);
+  }
+}
+
+/** Runs a piece of work whole or not at all. */
+export function inTransaction<T>(database: Database, work: () => T): T {
+  database.exec("BEGIN IMMEDIATE");
+  try {
+    const result = work();
+    database.exec("COMMIT");
+    return result;
+  } catch (error) {
+    // A failed commit may have ended the transaction already.
+    if (database.isTransaction) database.exec("ROLLBACK");
+    throw error;
+  }
+}
+
+/** Node's own SQLite where it has one; else the package that offers the same interface. */
+function sqlite(): { readonly DatabaseSync: typeof DatabaseSync } {
+  const require = createRequire(import.meta.url);
+  try {
+    return require("node:sqlite");
+  } catch {
+    return require("@photostructure/sqlite");
+  }
+}
+
+function makeFolder(folder: string): void {
+  try {
+    mkdirSync(folder, { recursive: true });
+  } catch (error) {
+    throw folderProblem(folder, (error as Error).message);
+  }
+}
+
+function prepare(database: Database): Database {
+  // A damaged file is found by reading it, before anything would be written to it.
+  const check = database.prepare("PRAGMA quick_check(1)").get() as { quick_check?: string } | undefined;
+  if (check?.quick_check !== "ok") throw Object.assign(new Error(check?.quick_check ?? "no answer"), { errcode: 11 });
+  database.exec("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA busy_timeout = 2000");
+  // Asks for the right to write without writing, so that a read-only file is known now and not at the first change.
+  database.exec("BEGIN IMMEDIATE; ROLLBACK");
+  migrate(database);
+  return database;
+}
+
+function openProblem(error: unknown, file: string, folder: string): unknown {
+  if (error instanceof StartupProblem) return error;
+  const { errcode, message } = error as { errcode?: number; message: string };
+  const primary = errcode === undefined ? undefined : errcode & 0xff;
+  if (damagedCodes.has(primary)) {
+    return new StartupProblem(
+      `The bench's database ${file} is damaged (${message}). It has been left as it is. ` +
+        `Put a backup in its place, or move it away to start afresh, or set FERRULE_DATA to another folder`,
+    );
+  }
+  if (primary === 5 || primary === 6) {
+    return new StartupProblem(`The bench's database ${file} is in use by another program. Stop that program, or set FERRULE_DATA to another folder`);
+  }
+  // Read-only (8), disk errors (10), full (13) and a file that cannot be opened (14) are all the folder's.
+  return folderProblem(folder, message);
+}
+
+function folderProblem(folder: string, message: string): StartupProblem {
+  return new StartupProblem(
+    `The folder ${folder} for the bench's database cannot be written (${message}). ` +
+      `Make it writable for this account, or set FERRULE_DATA to another folder`,
+  );
+}

@@ -1,0 +1,36 @@
+import type { Claim, Goal, Joint, Part } from "@ferrule/core";
+import type { Database } from "./database.ts";
+import type { Placed } from "./document-table.ts";
+
+/** What one delete took from the bench. */
+export interface Deletion {
+  readonly parts: readonly Placed<Part>[];
+  readonly joints: readonly Placed<Joint>[];
+  readonly claims: readonly Placed<Claim>[];
+  /** Only when the whole bench was cleared: its goal, and whether it was the example. */
+  readonly bench?: { readonly goal: Goal; readonly example: boolean };
+}
+
+/** Deletes that can be undone, the last one on top. */
+export interface DeletionsTable {
+  push(deletion: Deletion): void;
+  top(): Deletion | undefined;
+  dropTop(): void;
+  count(): number;
+}
+
+export function deletionsTable(database: Database): DeletionsTable {
+  const push = database.prepare("INSERT INTO deletions (body) VALUES (?)");
+  const top = database.prepare("SELECT body FROM deletions ORDER BY number DESC LIMIT 1");
+  const dropTop = database.prepare("DELETE FROM deletions WHERE number = (SELECT max(number) FROM deletions)");
+  const count = database.prepare("SELECT count(*) AS count FROM deletions");
+  return {
+    push: (deletion) => void push.run(JSON.stringify(deletion)),
+    top: () => {
+      const row = top.get() as { body: string } | undefined;
+      return row === undefined ? undefined : (JSON.parse(row.body) as Deletion);
+    },
+    dropTop: () => void dropTop.run(),
+    count: () => (count.get() as { count: number }).count,
+  };
+}

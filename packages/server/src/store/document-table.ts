@@ -1,0 +1,42 @@
+import type { Database } from "./database.ts";
+
+/** A thing and its place in the order of the bench. */
+export interface Placed<T> {
+  readonly place: number;
+  readonly value: T;
+}
+
+/** A table of whole things, each kept as JSON under its id, in the order of their places. */
+export interface DocumentTable<T extends { id?: string }> {
+  all(): Placed<T>[];
+  get(id: string): Placed<T> | undefined;
+  /** Adds a thing at the end, or back at the place it had. */
+  insert(value: T & { id: string }, place?: number): void;
+  replace(id: string, value: T): void;
+  remove(id: string): void;
+  clear(): void;
+}
+
+export function documentTable<T extends { id?: string }>(database: Database, name: "parts" | "joints" | "claims"): DocumentTable<T> {
+  const all = database.prepare(`SELECT place, body FROM ${name} ORDER BY place`);
+  const one = database.prepare(`SELECT place, body FROM ${name} WHERE id = ?`);
+  const insert = database.prepare(`INSERT INTO ${name} (place, id, body) VALUES (?, ?, ?)`);
+  const replace = database.prepare(`UPDATE ${name} SET body = ? WHERE id = ?`);
+  const remove = database.prepare(`DELETE FROM ${name} WHERE id = ?`);
+  const clear = database.prepare(`DELETE FROM ${name}`);
+  const placed = (row: unknown): Placed<T> => {
+    const { place, body } = row as { place: number; body: string };
+    return { place, value: JSON.parse(body) as T };
+  };
+  return {
+    all: () => all.all().map(placed),
+    get: (id) => {
+      const row = one.get(id);
+      return row === undefined ? undefined : placed(row);
+    },
+    insert: (value, place) => void insert.run(place ?? null, value.id, JSON.stringify(value)),
+    replace: (id, value) => void replace.run(JSON.stringify(value), id),
+    remove: (id) => void remove.run(id),
+    clear: () => void clear.run(),
+  };
+}

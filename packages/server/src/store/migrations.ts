@@ -1,0 +1,29 @@
+import { StartupProblem } from "../startup-problem.ts";
+import type { Database } from "./database.ts";
+
+/**
+ * The steps from an empty database to the present one, in order. A step that has been released is never changed; a new one
+ * is added. `place` keeps the order in which things were put on the bench, also after one is deleted and brought back.
+ */
+const migrations: readonly string[] = [
+  `CREATE TABLE parts (place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, body TEXT NOT NULL) STRICT;
+   CREATE TABLE joints (place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, body TEXT NOT NULL) STRICT;
+   CREATE TABLE claims (place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, body TEXT NOT NULL) STRICT;
+   CREATE TABLE goals (name TEXT PRIMARY KEY, body TEXT NOT NULL) STRICT;
+   CREATE TABLE deletions (number INTEGER PRIMARY KEY AUTOINCREMENT, body TEXT NOT NULL) STRICT;
+   CREATE TABLE settings (name TEXT PRIMARY KEY, body TEXT NOT NULL) STRICT;`,
+];
+
+/** Brings the database up to date, each step whole or not at all. */
+export function migrate(database: Database): void {
+  const row = database.prepare("PRAGMA user_version").get() as { user_version: number };
+  if (row.user_version > migrations.length) {
+    throw new StartupProblem(
+      `The bench's database was written by a newer version of Ferrule (schema ${row.user_version}, this one knows ${migrations.length}). ` +
+        `Update Ferrule, or set FERRULE_DATA to another folder`,
+    );
+  }
+  migrations.slice(row.user_version).forEach((step, at) => {
+    database.exec(`BEGIN IMMEDIATE; ${step} PRAGMA user_version = ${row.user_version + at + 1}; COMMIT`);
+  });
+}

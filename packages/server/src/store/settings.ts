@@ -1,0 +1,36 @@
+import { z } from "zod";
+import type { Database } from "./database.ts";
+
+export const settingsSchema = z.strictObject({
+  lengthUnit: z.enum(["in", "cm"]),
+  currency: z.enum(["GBP", "EUR", "USD"]),
+  theme: z.enum(["auto", "light", "dark"]),
+});
+
+export type Settings = z.infer<typeof settingsSchema>;
+
+const firstSettings: Settings = { lengthUnit: "in", currency: "EUR", theme: "auto" };
+
+/** How the page shows things, and whether the bench is still the example. */
+export interface SettingsTable {
+  read(): Settings;
+  write(settings: Settings): void;
+  /** `undefined` on the very first start. */
+  isExample(): boolean | undefined;
+  markExample(example: boolean): void;
+}
+
+export function settingsTable(database: Database): SettingsTable {
+  const read = database.prepare("SELECT body FROM settings WHERE name = ?");
+  const write = database.prepare("INSERT INTO settings (name, body) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET body = excluded.body");
+  const value = (name: string): unknown => {
+    const row = read.get(name) as { body: string } | undefined;
+    return row === undefined ? undefined : JSON.parse(row.body);
+  };
+  return {
+    read: () => ({ ...firstSettings, ...(value("page") as Partial<Settings> | undefined) }),
+    write: (settings) => void write.run("page", JSON.stringify(settings)),
+    isExample: () => value("example") as boolean | undefined,
+    markExample: (example) => void write.run("example", JSON.stringify(example)),
+  };
+}

@@ -1,0 +1,22 @@
+/** Why a row was not taken, and where it stands in the text; lines and characters count from 1. */
+export interface RowRefusal {
+  readonly line: number;
+  /** The field path, which in CSV is the column's name. */
+  readonly column: string;
+  readonly got: string;
+  readonly expected: string;
+}
+
+/** One thing found in an imported text, not yet checked. */
+export interface Entry {
+  readonly list: "parts" | "joints" | "claims" | "goal";
+  readonly value: unknown;
+  /** The line that a field of it stands in. */
+  lineOf(field: string): number;
+}
+
+/** What an imported text holds: things to check, or the reason why none could be made out. */
+export interface ReadText {
+  readonly entries: readonly Entry[];
+  readonly refused: readonly RowRefusal[];
+}

@@ -1,0 +1,43 @@
+import { columnType, isReadingPath } from "./columns.ts";
+
+/** A thing as cells by field path, such as `tip.diameterIn` → `0.335`. Empty lists, empty groups and empty texts have no cell. */
+export function flatten(thing: object): Map<string, string> {
+  const cells = new Map<string, string>();
+  for (const [key, value] of Object.entries(thing)) addCells(cells, key, value);
+  return cells;
+}
+
+function addCells(cells: Map<string, string>, path: string, value: unknown): void {
+  if (value === undefined) return;
+  if (columnType(path) === "words" && Array.isArray(value)) {
+    if (value.length > 0) cells.set(path, value.join(" "));
+  } else if (isReadingPath(path) && isGroup(value)) {
+    for (const [key, inner] of Object.entries(value)) cells.set(key === "value" ? path : `${path}.${key}`, String(inner));
+  } else if (isGroup(value)) {
+    for (const [key, inner] of Object.entries(value)) addCells(cells, `${path}.${key}`, inner);
+  } else {
+    cells.set(path, cellText(path, value));
+  }
+}
+
+function isGroup(value: unknown): value is object {
+  return typeof value === "object" && value !== null;
+}
+
+/** In a column that we do not know, a text that could be read as something else is written in quotes. */
+function cellText(path: string, value: unknown): string {
+  if (columnType(path) !== "open" || typeof value !== "string") return String(value);
+  return openValue(value) === value ? value : JSON.stringify(value);
+}
+
+const openPattern = /^(true|false|null|-?(0|[1-9]\d*)(\.\d+)?([eE][+-]?\d+)?|".*")$/s;
+
+/** What a cell of a column that we do not know says: a number, true, false, null or a quoted text as in JSON; else the text. */
+export function openValue(text: string): unknown {
+  if (!openPattern.test(text)) return text;
+  try {
+    return JSON.parse(text);
+  } catch {
+    return text;
+  }
+}

@@ -1,0 +1,95 @@
+/** Finds the line each value of a JSON text begins in, by its path (`parts.3.tip`), or where the text stops being JSON. */
+export interface JsonLines {
+  readonly lines: ReadonlyMap<string, number>;
+  /** Where reading stopped, when the text is not JSON. */
+  readonly brokenAt?: { readonly line: number; readonly character: number; readonly got: string };
+}
+
+class Broken extends Error {}
+
+/** The value tokens of RFC 8259 that have no others inside. */
+const scalar = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null|"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
+const blank = /[ \t\r\n]*/y;
+
+export function jsonLines(text: string): JsonLines {
+  const reader = new JsonReader(text);
+  try {
+    reader.value("");
+    reader.end();
+    return { lines: reader.lines };
+  } catch (error) {
+    if (!(error instanceof Broken)) throw error;
+    return { lines: reader.lines, brokenAt: reader.here() };
+  }
+}
+
+class JsonReader {
+  readonly lines = new Map<string, number>();
+  readonly #text: string;
+  #at = 0;
+  #line = 1;
+  #counted = 0;
+
+  constructor(text: string) {
+    this.#text = text;
+  }
+
+  value(path: string): void {
+    this.#skip(blank);
+    this.lines.set(path, this.#lineHere());
+    if (this.#take("{")) this.#members("}", path, () => this.#name());
+    else if (this.#take("[")) this.#members("]", path, (count) => String(count));
+    else if (!this.#skip(scalar)) throw new Broken();
+  }
+
+  end(): void {
+    this.#skip(blank);
+    if (this.#at < this.#text.length) throw new Broken();
+  }
+
+  here(): { line: number; character: number; got: string } {
+    const lineStart = this.#text.lastIndexOf("\n", this.#at - 1) + 1;
+    const got = this.#at >= this.#text.length ? "the end of the text" : JSON.stringify(this.#text.slice(this.#at, this.#at + 20));
+    return { line: this.#lineHere(), character: this.#at - lineStart + 1, got };
+  }
+
+  #members(close: string, path: string, key: (count: number) => string): void {
+    this.#skip(blank);
+    if (this.#take(close)) return;
+    for (let count = 0; ; count += 1) {
+      const name = key(count);
+      this.value(path === "" ? name : `${path}.${name}`);
+      this.#skip(blank);
+      if (this.#take(close)) return;
+      if (!this.#take(",")) throw new Broken();
+    }
+  }
+
+  #name(): string {
+    this.#skip(blank);
+    const start = this.#at;
+    if (this.#text[start] !== '"' || !this.#skip(scalar)) throw new Broken();
+    const name = JSON.parse(this.#text.slice(start, this.#at)) as string;
+    this.#skip(blank);
+    if (!this.#take(":")) throw new Broken();
+    return name;
+  }
+
+  #take(character: string): boolean {
+    if (this.#text[this.#at] !== character) return false;
+    this.#at += 1;
+    return true;
+  }
+
+  #skip(pattern: RegExp): boolean {
+    pattern.lastIndex = this.#at;
+    if (!pattern.test(this.#text)) return false;
+    this.#at = pattern.lastIndex;
+    return true;
+  }
+
+  #lineHere(): number {
+    for (; this.#counted < this.#at; this.#counted += 1) if (this.#text[this.#counted] === "\n") this.#line += 1;
+    return this.#line;
+  }
+}
