@@ -33,18 +33,20 @@ export interface ShaftState {
 export function buildClub(numbers: ClubNumbers, shape: ClubShape): BuiltClub {
   const before = shaftBefore(numbers, shape);
   const bbgmIn = numbers.bbgmIn + numbers.seatToGroundIn - numbers.tipStopFromSeatIn;
-  const ends = { bbgmIn, capThicknessIn: numbers.capThicknessIn };
+  const { capThicknessIn } = numbers;
   const uncutIn = before.lengthIn - numbers.tipTrimIn;
   const chosen = shape.cutTo === "playing-length";
   const cutLengthIn = chosen
-    ? cutLength({ ...ends, playingLengthIn: numbers.chosenLengthIn })
+    ? cutLength({ bbgmIn, capThicknessIn, playingLengthIn: numbers.chosenLengthIn })
     : uncutIn - numbers.buttTrimIn;
   const buttTrimIn = chosen ? uncutIn - cutLengthIn : numbers.buttTrimIn;
-  const playingLengthIn = chosen ? numbers.chosenLengthIn : playingLength({ ...ends, cutLengthIn });
+  const playingLengthIn = chosen ? numbers.chosenLengthIn : playingLength({ bbgmIn, capThicknessIn, cutLengthIn });
   const shaft = trimmed(before, numbers.tipTrimIn, shape.extended ? 0 : buttTrimIn);
-  const laid = { numbers, shape, before, bbgmIn, buttTrimIn, cutLengthIn, playingLengthIn, shaft };
-  return { ...laid, components: clubComponents(laid) };
+  const components = clubComponents({ numbers, shape, bbgmIn, buttTrimIn, playingLengthIn, shaft });
+  return { numbers, shape, before, bbgmIn, buttTrimIn, cutLengthIn, playingLengthIn, shaft, components };
 }
+
+type LaidOut = Pick<BuiltClub, "numbers" | "shape" | "bbgmIn" | "buttTrimIn" | "playingLengthIn" | "shaft">;
 
 /** The shaft as it came to the bench, from the sum of its length's terms and from what was read of its mass and balance. */
 function shaftBefore(numbers: ClubNumbers, shape: ClubShape): ShaftState {
@@ -65,7 +67,9 @@ function shaftFromRaw(numbers: ClubNumbers, shape: ClubShape, lengthIn: number):
 
 /** The mass of an untouched shaft needs no length, so that a shaft of unknown length can still be weighed. */
 export function trimmed(shaft: ShaftState, tipTrimIn: number, buttTrimIn: number): BuiltClub["shaft"] {
-  const left = shaftAfterTrim({ ...shaft, tipTrimIn, buttTrimIn });
+  // Written out, for this runs some hundreds of times a club and a spread costs more than the sums.
+  const { massG: wholeG, lengthIn, balanceFromTipIn } = shaft;
+  const left = shaftAfterTrim({ massG: wholeG, lengthIn, balanceFromTipIn, tipTrimIn, buttTrimIn });
   if (left.ok) return left;
   const untouched = tipTrimIn === 0 && buttTrimIn === 0 && Number.isNaN(shaft.lengthIn);
   const massG = untouched ? shaft.massG : Number.NaN;
@@ -77,7 +81,7 @@ export function trimmed(shaft: ShaftState, tipTrimIn: number, buttTrimIn: number
  * epoxy in the middle and the ferrule at the top of the bond, the shaft by its line of density, the grip at its centre and
  * its tape along it, added head mass at the head's centre, a counterweight in the butt and the plug of an extension at it.
  */
-function clubComponents(club: Omit<BuiltClub, "components">): readonly ClubComponent[] {
+function clubComponents(club: LaidOut): readonly ClubComponent[] {
   const n = club.numbers;
   const tipIn = club.playingLengthIn - club.bbgmIn;
   const headIn = club.playingLengthIn - n.cgAlongAxisIn;

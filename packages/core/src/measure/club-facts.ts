@@ -67,14 +67,21 @@ class FactReader {
   readonly inputs: ClubInput[] = [];
   readonly gaps: Gap[] = [];
   readonly typical: readonly TypicalRow[];
+  /** By field, since every field of a club is looked up once. */
+  private readonly typicalByField = new Map<string, TypicalRow[]>();
 
   constructor(typical: readonly TypicalRow[]) {
     this.typical = typical;
+    for (const row of typical) {
+      const alike = this.typicalByField.get(row.field);
+      if (alike === undefined) this.typicalByField.set(row.field, [row]);
+      else alike.push(row);
+    }
   }
 
   /** Reads a part's field into a figure; an unknown one becomes a gap. */
   read(key: NumberKey, part: ClubPart, field: string): void {
-    const reading = partReading(part, field, this.typical);
+    const reading = partReading(part, field, this.typicalByField.get(field) ?? []);
     if (reading === undefined) this.miss(key, part, field);
     else this.take({ key, part: part.id, field, ...reading });
   }

@@ -7,10 +7,10 @@ import type { Build, ClubParts } from "./build.ts";
 import { buildRefusals } from "./build-refusals.ts";
 import { type BuiltClub, buildClub } from "./built-club.ts";
 import { type ClubFacts, clubFacts } from "./club-facts.ts";
-import type { ClubNumbers, NumberKey } from "./club-numbers.ts";
+import type { NumberKey } from "./club-numbers.ts";
 import type { Estimate, Estimates } from "./estimate.ts";
 import { frequencyQuantity } from "./frequency.ts";
-import { jointEstimates } from "./joint-estimates.ts";
+import { type JointModel, jointEstimates } from "./joint-estimates.ts";
 import { massQuantity } from "./mass.ts";
 import { moiQuantity } from "./moi.ts";
 import { playingLengthQuantity } from "./playing-length.ts";
@@ -60,7 +60,7 @@ function buttTrimPlusMinus({ shape, inputs }: ClubFacts): number {
 }
 
 function estimatesOf(parts: ClubParts, facts: ClubFacts): Estimates {
-  const model = (at: ClubNumbers, out: Float64Array): void => writeQuantities(buildClub(at, facts.shape), out);
+  const model: JointModel = (at, out, moved) => writeQuantities(buildClub(at, facts.shape), out, moved);
   const results = jointEstimates(model, facts.numbers, facts.inputs, quantities.length);
   const named = Object.fromEntries(quantities.map(({ name }, k) => [name, results[k] ?? null])) as Record<Quantity["name"], Estimate | null>;
   const settings = settingEstimates(parts.adapter, facts);
@@ -74,8 +74,11 @@ function estimatesOf(parts: ClubParts, facts: ClubFacts): Estimates {
   };
 }
 
-function writeQuantities(club: BuiltClub, out: Float64Array): void {
-  for (let k = 0; k < quantities.length; k++) out[k] = quantities[k]!.of(club);
+function writeQuantities(club: BuiltClub, out: Float64Array, moved: NumberKey | undefined): void {
+  for (let k = 0; k < quantities.length; k++) {
+    const { of, still } = quantities[k]!;
+    if (moved === undefined || !still?.has(moved)) out[k] = of(club);
+  }
 }
 
 type Missing = Estimates["missing"][number];

@@ -1,4 +1,5 @@
 import { type BuiltClub, trimmed } from "./built-club.ts";
+import type { NumberKey } from "./club-numbers.ts";
 import { carriedFrequency, type LoadedShaft } from "./physics/carried-frequency.ts";
 import { momentNeeds, type Quantity } from "./quantity.ts";
 
@@ -13,13 +14,34 @@ export const frequencyQuantity: Quantity = {
   name: "frequencyCpm",
   needs: ["frequencyCpm", "frequencyTipMassG", "frequencyClampIn", "frequencyBeamIn", ...momentNeeds],
   of: clubFrequency,
+  still: new Set<NumberKey>([
+    "cgAlongAxisIn",
+    "headOwnMoiKgCm2",
+    "loftDeg",
+    "lieDeg",
+    "faceAngleDeg",
+    "soleRadiusIn",
+    "contactFromAxisIn",
+    "epoxyMassG",
+    "ferruleMassG",
+    "holderDepthIn",
+    "adapterCgAboveTipStopIn",
+    "tiltDeg",
+    "extensionMassG",
+    "gripMassG",
+    "gripLengthIn",
+    "gripCgFromCapIn",
+    "tapeMassG",
+    "counterweightG",
+  ]),
 };
 
 function clubFrequency(club: BuiltClub): number {
   const { numbers } = club;
   if (Number.isNaN(numbers.frequencyCpm)) return Number.NaN;
   const tipMassG = numbers.headMassG + numbers.adapterMassG + numbers.extraHeadMassG;
-  const reading = { ...readBeam(club), cpm: numbers.frequencyCpm };
+  const { beamLengthIn, beamMassG, tipMassG: readWithG } = readBeam(club);
+  const reading = { beamLengthIn, beamMassG, tipMassG: readWithG, cpm: numbers.frequencyCpm };
   const target = beamOf(club, club.cutLengthIn - clubClampIn, numbers.tipTrimIn, tipMassG);
   if (!(reading.beamMassG > 0 && target.beamMassG > 0)) return Number.NaN;
   return carriedFrequency({ reading, target }).cpm;

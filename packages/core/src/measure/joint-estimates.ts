@@ -1,16 +1,22 @@
 import type { ClubInput } from "./club-facts.ts";
-import type { ClubNumbers } from "./club-numbers.ts";
+import type { ClubNumbers, NumberKey } from "./club-numbers.ts";
 import type { BasisEntry, Estimate } from "./estimate.ts";
 import { interval95 } from "./uncertainty.ts";
 
 /**
+ * Writes the results at some figures into `out`. `moved` is the figure that differs from the best estimates, if any; `out`
+ * then holds the results at the best estimates, so that one which `moved` cannot change may be left as it is.
+ */
+export type JointModel = (at: ClubNumbers, out: Float64Array, moved?: NumberKey) => void;
+
+/**
  * The law of `propagate` (JCGM 100:2008, 5.1.2, independent inputs, central differences) for many results of one club at
  * once: each input is moved once up and once down and all results are read at both places.
- * `model` writes its results into `out` and may leave NaN where a figure is missing: that result is then `null`.
+ * A result that comes out as NaN, because a figure is missing, is `null`.
  * @param numbers is moved during the call and is as before after it
  */
 export function jointEstimates(
-  model: (at: ClubNumbers, out: Float64Array) => void,
+  model: JointModel,
   numbers: ClubNumbers,
   inputs: readonly ClubInput[],
   count: number,
@@ -27,18 +33,18 @@ const roundingStep = Math.cbrt(Number.EPSILON);
 
 /** How much each result changes for one standard uncertainty of an input. */
 function changesForOneUncertainty(
-  model: (at: ClubNumbers, out: Float64Array) => void,
+  model: JointModel,
   numbers: ClubNumbers,
   { key, value, plusMinus }: ClubInput,
   middle: Float64Array,
 ): Float64Array {
   const step = Math.max(uncertaintyStep * plusMinus, roundingStep * Math.abs(value));
-  const above = new Float64Array(middle.length);
-  const below = new Float64Array(middle.length);
+  const above = middle.slice();
+  const below = middle.slice();
   numbers[key] = value + step;
-  model(numbers, above);
+  model(numbers, above, key);
   numbers[key] = value - step;
-  model(numbers, below);
+  model(numbers, below, key);
   numbers[key] = value;
   for (let k = 0; k < middle.length; k++) above[k] = slope(below[k]!, middle[k]!, above[k]!, step) * plusMinus;
   return above;

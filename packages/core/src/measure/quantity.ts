@@ -9,6 +9,8 @@ export interface Quantity {
   readonly needs: readonly NumberKey[];
   /** The figure in the unit of the name; NaN where something it rests on is missing. */
   readonly of: (club: BuiltClub) => number;
+  /** Figures that never move it, for a quantity too dear to work out again for nothing. */
+  readonly still?: ReadonlySet<NumberKey>;
 }
 
 /** What every length of a club rests on. */
