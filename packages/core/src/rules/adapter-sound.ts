@@ -11,16 +11,14 @@ export const adapterSound = defineRule({
   strength: "must",
   grain: "interface",
   needs: {},
-  uses: { faults: "adapter.faults", deniedFaults: "adapter.deniedFaults", kind: "adapter.kind" },
+  uses: { faults: "adapter.faults", deniedFaults: "adapter.deniedFaults" },
   source: { title: "common practice, no source" },
-  check: ({ faults, deniedFaults, kind }) => {
+  check: ({ faults, deniedFaults }) => {
     const has = (fault: Fault) => (faults ?? []).includes(fault);
     const broken = breaking.find(has);
     if (broken) return doesNotFit("damaged", ["faults"], { fault: broken });
     if (has("other")) return unsettled("fault-unnamed", "otherFault");
-    const looked = breaking.every((fault) => (deniedFaults ?? []).includes(fault));
-    // A bored head has no adapter, and nothing to look at.
-    return looked || kind === undefined ? fits() : fits("not-inspected");
+    return breaking.every((fault) => (deniedFaults ?? []).includes(fault)) ? fits() : fits("not-inspected");
   },
   say: {
     damaged: ({ fault }, teller) =>

@@ -17,6 +17,7 @@ cases(lengthWithinRules, [
   { title: "passes an uncut club well inside", facts: { clubType: "driver", aloneLengthIn: 44, ...ends }, verdict: "fits" },
   { title: "wants an uncut club of 48 in measured", facts: { clubType: "driver", aloneLengthIn: 46.875, ...ends }, verdict: "fits", code: "length-near-limit" },
   { title: "cuts an uncut club that is too long down to 48 in", facts: { clubType: "driver", aloneLengthIn: 47.875, ...ends }, verdict: "fits-with-work", code: "cut-to-rules", steps: ["butt-trim"], says: /about 49 in long, and has to lose 1 in/ },
+  { title: "leaves the cutting to the local rule where that is on", facts: { localRule46: true, clubType: "driver", aloneLengthIn: 47.875, ...ends }, verdict: "fits" },
   { title: "does not cut a putter", facts: { clubType: "putter", aloneLengthIn: 50, ...ends }, verdict: "fits" },
   { title: "asks what an uncut club of 49 in is", facts: { aloneLengthIn: 47.875, ...ends }, verdict: "unsettled", code: "club-type-unknown", ask: "clubType" },
   { title: "lengthens a club of 17 in to 18", facts: { clubType: "putter", aloneLengthIn: 15.875, ...ends }, verdict: "fits-with-work", code: "lengthened-to-rules", steps: ["butt-extension"], says: /lengthened by about 1 in to reach the 18 in/ },

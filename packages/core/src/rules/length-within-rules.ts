@@ -35,7 +35,7 @@ function ofTarget(targetIn: number, clubType: unknown): Outcome<Code> {
   return doesNotFit("target-too-long", ["targetIn", "clubType"], data);
 }
 
-function ofUncut(facts: UncutLengthFacts, clubType: unknown): Outcome<Code> {
+function ofUncut(facts: UncutLengthFacts, clubType: unknown, localRule46: unknown): Outcome<Code> {
   const { low, high } = uncutLengthInterval(facts);
   if (high + buttExtensionMaxIn < clubLengthMinIn) return doesNotFit("too-short", [], limits);
   const clear = low >= clubLengthMinIn && (high <= clubLengthMaxIn || clubType === "putter");
@@ -43,7 +43,7 @@ function ofUncut(facts: UncutLengthFacts, clubType: unknown): Outcome<Code> {
   if (facts.aloneLengthIn === undefined) return unsettled("length-unknown", "aloneLengthIn", limits);
   if (clear) return fits();
   if (uncutIn === undefined) return unsettled("length-unknown", missingLengthFact(facts) ?? "aloneLengthIn", limits);
-  return uncutIn < clubLengthMinIn ? lengthened(uncutIn, low) : cutOrNear(uncutIn, clubType);
+  return uncutIn < clubLengthMinIn ? lengthened(uncutIn, low) : cutOrNear(uncutIn, clubType, localRule46);
 }
 
 function lengthened(uncutIn: number, lowIn: number): Outcome<Code> {
@@ -52,10 +52,12 @@ function lengthened(uncutIn: number, lowIn: number): Outcome<Code> {
   return fitsWithWork("lengthened-to-rules", [{ step: "butt-extension", data: { extensionIn } }], { extensionIn, ...limits });
 }
 
-function cutOrNear(uncutIn: number, clubType: unknown): Outcome<Code> {
+function cutOrNear(uncutIn: number, clubType: unknown, localRule46: unknown): Outcome<Code> {
   const data = { lengthIn: uncutIn, ...limits };
   if (clubType === "putter" || uncutIn <= clubLengthMaxIn + rulesMethodSlackIn) return fits("length-near-limit", data);
   if (clubType === undefined) return unsettled("club-type-unknown", "clubType", data);
+  // The shorter limit does the cutting: a shaft is cut once.
+  if (localRule46 === true) return fits();
   const trimIn = uncutIn - clubLengthMaxIn;
   return fitsWithWork("cut-to-rules", [{ step: "butt-trim", data: { trimIn } }], { trimIn, ...data });
 }
@@ -69,6 +71,7 @@ export const lengthWithinRules = defineRule({
   needs: {},
   uses: {
     clubType: "head.clubType",
+    localRule46: "goal.localRule46",
     targetIn: "goal.playingLengthIn",
     aloneLengthIn: "shaft.aloneLengthIn",
     bbgmIn: "holder.bbgmIn",
@@ -78,9 +81,9 @@ export const lengthWithinRules = defineRule({
   source: {
     title: 'R&A and USGA "Procedure for measuring the length of golf clubs" rev. 1.1, s. 4.1 and 5.0.1; tutelman.com/golf/measure/ruler.php (the two methods differ by less than 1/12 in)',
   },
-  check: ({ clubType, targetIn, aloneLengthIn, bbgmIn, capThicknessIn }) =>
+  check: ({ clubType, localRule46, targetIn, aloneLengthIn, bbgmIn, capThicknessIn }) =>
     targetIn === undefined
-      ? smallestRefusal((facts) => ofUncut(facts, clubType), { bbgmIn, capThicknessIn, aloneLengthIn })
+      ? smallestRefusal((facts) => ofUncut(facts, clubType, localRule46), { bbgmIn, capThicknessIn, aloneLengthIn })
       : ofTarget(targetIn, clubType),
   say: {
     "target-too-short": ({ lengthIn, minIn }, teller) =>

@@ -31,7 +31,9 @@ cases(swingWeightReachable, [
   { title: "reaches what just less than 30 g in the butt give", facts: { ...club, targetPoints: 20.6 }, verdict: "fits-with-work", code: "weight-at-butt" },
   { title: "refuses what 30 g in the butt and the tolerance do not reach", facts: { ...club, targetPoints: 19.4 }, verdict: "does-not-fit", code: "head-too-heavy", because: all, says: /even 30 g in the butt leave it over 19\.4 points.*a lighter head/ },
   { title: "counts the wanted length", facts: { ...club, targetPoints: 33, targetIn: 40.625 }, verdict: "does-not-fit", code: "head-too-light", because: [...all, "targetIn"] },
-  { title: "counts an adapter", facts: { ...club, adapterKind: "adapter", adapterMassG: 10, targetPoints: 34.4 }, verdict: "fits" },
+  { title: "counts an adapter", facts: { ...club, holderKind: "adapter", holderMassG: 10, targetPoints: 34.4 }, verdict: "fits" },
+  { title: "counts a bored head's mass once, though it holds the tip", facts: { ...club, holderKind: "head", holderMassG: 200, targetPoints: 28.38 }, verdict: "fits" },
+  { title: "asks about an adapter of very vague mass", facts: { ...club, holderKind: "adapter", holderMassG: stated(10, 5), targetPoints: 43 }, verdict: "unsettled", code: "maybe-out-of-reach", ask: "holderMassG" },
   { title: "does not refuse where a vague mass may make up for it", facts: { ...club, headMassG: stated(200, 4), targetPoints: 38 }, verdict: "unsettled", code: "maybe-out-of-reach", ask: "headMassG", says: /too vague to say.*What does the head weigh/ },
   { title: "never refuses on a typical mass", facts: { ...club, gripMassG: { value: 50, plusMinus: 1, source: "typical" }, targetPoints: 45 }, verdict: "unsettled", ask: "gripMassG" },
   { title: "takes a typical balance where none was measured", facts: { ...without("balanceFromTipIn"), balanceFraction: { value: 0.5, plusMinus: 0.015, source: "typical" }, targetPoints: 28.38 }, verdict: "fits" },
@@ -43,6 +45,6 @@ cases(swingWeightReachable, [
     code: "mass-unknown" as const,
     ask: name,
   })),
-  { title: "asks for an adapter's mass", facts: { ...club, adapterKind: "adapter", targetPoints: 30 }, verdict: "unsettled", code: "mass-unknown", ask: "adapterMassG", says: /with its screw/ },
+  { title: "asks for an adapter's mass", facts: { ...club, holderKind: "adapter", targetPoints: 30 }, verdict: "unsettled", code: "mass-unknown", ask: "holderMassG", says: /with its screw/ },
   { title: "has nothing to say where no swing weight is wanted", facts: {}, verdict: "fits" },
 ]);

@@ -39,7 +39,7 @@ function judge(reach: SwingWeightReach, targetPoints: number, because: readonly 
   const reachable = atHead
     ? reach.high + headWeightMaxG * reach.headPointsPerG + swingWeightTolerancePoints >= targetPoints
     : reach.low - counterweightMaxG * reach.buttPointsPerG - swingWeightTolerancePoints <= targetPoints;
-  if (reachable) return unsettled("maybe-out-of-reach", reach.vaguest, data);
+  if (reachable) return unsettled("maybe-out-of-reach", reach.vaguest === "adapterMassG" ? "holderMassG" : reach.vaguest, data);
   return doesNotFit(atHead ? "head-too-light" : "head-too-heavy", because, { ...data, maxG });
 }
 
@@ -55,8 +55,9 @@ export const swingWeightReachable = defineRule<Code>({
     targetIn: "goal.playingLengthIn",
     headMassG: "head.massG",
     cgAlongAxisIn: "head.cgAlongAxisIn",
-    adapterKind: "adapter.kind",
-    adapterMassG: "adapter.massG",
+    // Whatever holds the tip: only an adapter has a mass beside the head's own.
+    holderKind: "holder.kind",
+    holderMassG: "holder.massG",
     shaftMassG: "shaft.massG",
     balanceFromTipIn: "shaft.balanceFromTipIn",
     balanceFraction: "shaft.balanceFraction",
@@ -69,7 +70,7 @@ export const swingWeightReachable = defineRule<Code>({
   typical: [
     "headMassG",
     "cgAlongAxisIn",
-    "adapterMassG",
+    "holderMassG",
     "shaftMassG",
     "balanceFraction",
     "bbgmIn",
@@ -80,20 +81,21 @@ export const swingWeightReachable = defineRule<Code>({
   source: {
     title: "US patent 1,953,916 (moment about 14 in); tutelman.com/golf/design/swingwt3.php (one point is not felt); the size of a point and the grams that can be added are common practice, no source",
   },
-  check: ({ targetPoints, targetIn, adapterKind, adapterMassG, balanceFraction, ...facts }) => {
+  check: ({ targetPoints, targetIn, holderKind, holderMassG, balanceFraction, ...facts }) => {
     if (targetPoints === undefined) return fits();
     const balanceFromTipIn = facts.balanceFromTipIn ?? balanceFrom(balanceFraction, facts.aloneLengthIn);
     const known: Partial<Record<SwingWeightReading, Reading>> = { ...facts, balanceFromTipIn };
     const missing = readingNames.find((name) => known[name] === undefined);
     if (missing) return unsettled("mass-unknown", missing, { targetPoints });
-    if (adapterKind !== undefined && adapterMassG === undefined) return unsettled("mass-unknown", "adapterMassG", { targetPoints });
-    const readings = { ...known, adapterMassG: adapterMassG ?? noAdapter } as Record<SwingWeightReading, Reading>;
+    const hasAdapter = holderKind === "adapter";
+    if (hasAdapter && holderMassG === undefined) return unsettled("mass-unknown", "holderMassG", { targetPoints });
+    const readings = { ...known, adapterMassG: hasAdapter ? holderMassG : noAdapter } as Record<SwingWeightReading, Reading>;
     const reach = swingWeightReach({ builtLengthIn: targetIn, readings });
     if (reach === undefined) return unsettled("balance-impossible", "balanceFromTipIn", { targetPoints });
     const balanceName = facts.balanceFromTipIn === undefined ? "balanceFraction" : "balanceFromTipIn";
     const read = readingNames.map((name) => (name === "balanceFromTipIn" ? balanceName : name));
     const chosen = targetIn === undefined ? ["targetPoints"] : ["targetPoints", "targetIn"];
-    return judge(reach, targetPoints, [...chosen, ...read, ...(adapterMassG ? ["adapterMassG"] : [])]);
+    return judge(reach, targetPoints, [...chosen, ...read, ...(hasAdapter ? ["holderMassG"] : [])]);
   },
   say: {
     "mass-unknown": ({ targetPoints }, teller) =>
@@ -117,7 +119,7 @@ export const swingWeightReachable = defineRule<Code>({
   ask: {
     headMassG: "What does the head weigh?",
     cgAlongAxisIn: "How high is the head's centre of mass above the ground, measured along the shaft?",
-    adapterMassG: "What does the adapter weigh with its screw?",
+    holderMassG: "What does the adapter weigh with its screw?",
     shaftMassG: "What does the bare shaft weigh as it is now?",
     balanceFromTipIn: "How far from the tip does the bare shaft balance on an edge?",
     balanceFraction: "How far from the tip does the bare shaft balance on an edge?",
