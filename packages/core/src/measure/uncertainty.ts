@@ -79,7 +79,7 @@ export interface PropagatedMany {
 }
 
 /**
- * The same law for a model of several results (JCGM 102:2011, 6.2.1.3: the covariance is C U Cᵀ). The model may return the
+ * The same law for a model of several results (JCGM 102:2011, clause 6: the covariance is C U Cᵀ). The model may return the
  * same array each time. Throws as `propagate` does.
  */
 export function propagateMany<N extends string>(
