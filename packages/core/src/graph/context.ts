@@ -3,7 +3,7 @@ import type { Goal, Skill } from "../parts/goal.ts";
 import type { Part } from "../parts/part.ts";
 import type { TypicalRow } from "../parts/typical.ts";
 import type { Role } from "../rules/rule.ts";
-import { type Place, takesAdapter } from "./shape.ts";
+import { mayTakeShaft, type Place } from "./shape.ts";
 
 /** The parts that are looked at together, and what is known and wanted beside them. */
 export interface Context {
@@ -26,5 +26,5 @@ export function placeOfRole(role: Role, context: Pick<Context, Place>): Place | 
   if (role === "goal" || role === "work") return undefined;
   if (role !== "holder") return context[role] ? role : undefined;
   if (context.adapter) return "adapter";
-  return context.head && !takesAdapter(context.head) ? "head" : undefined;
+  return mayTakeShaft(context.head) ? "head" : undefined;
 }

@@ -93,6 +93,11 @@ export function citeFact(fact: CompiledFact, context: Context): CitedFact[] {
   return value === undefined ? [] : [{ of: "part", part: part.id, field: spot.keys.join("."), value }];
 }
 
+/** The same for a fact that no rule has compiled. */
+export function citePath(path: FactPath, context: Context): CitedFact[] {
+  return citeFact(compileFact("", path, false), context);
+}
+
 /** Where a fact stands or would stand, so that it can be asked for. */
 export function citeSpot(fact: CompiledFact, context: Context): { part: string; field: string } | undefined {
   if (fact.derived) return firstMissingSpot(fact.derived, context);

@@ -42,7 +42,12 @@ export function joinKindOf(joint: Pick<Joint, "type">, kinds: readonly [Part["ki
   );
 }
 
-/** Whether a head takes its shaft through an adapter; a head that does not say is looked at as if it did not. */
-export function takesAdapter(head: Part | undefined): boolean {
-  return head?.kind === "head" && head.socket?.type === "receiver";
+/** Whether a head takes its shaft through an adapter, as far as anybody has said: one that does not say may do either. */
+export function mayTakeAdapter(head: Part | undefined): boolean {
+  return head?.kind === "head" && head.socket?.type !== "bore";
+}
+
+/** Whether a head takes the shaft itself, as far as anybody has said. */
+export function mayTakeShaft(head: Part | undefined): boolean {
+  return head?.kind === "head" && head.socket?.type !== "receiver";
 }

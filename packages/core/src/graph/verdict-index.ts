@@ -7,7 +7,7 @@ import { InterfaceClasses } from "./interface-classes.ts";
 import { type Judged, judgeRule } from "./judge-rule.ts";
 import { isCovered, type JoinedSets, skillOfSteps } from "./judge-route.ts";
 import { type Chosen, contextOf } from "./route.ts";
-import { type Place, takesAdapter } from "./shape.ts";
+import { mayTakeShaft, type Place } from "./shape.ts";
 
 /** A verdict by its rank in `verdicts`, and the skill its work asks for by its rank in `skills`. */
 export interface Ranked {
@@ -57,10 +57,9 @@ export class VerdictIndex {
   verdict(chosen: Chosen, joined: JoinedSets, joinSkill: Skill): Ranked {
     let worst: number = rank.fits;
     let skill = skills.indexOf(joinSkill);
-    const holder = chosen.adapter !== undefined || !takesAdapter(chosen.head);
     for (let index = 0; index < this.rules.length; index += 1) {
       const rule = this.rules[index] as IndexedRule;
-      if ((rule.needsAdapter && !chosen.adapter) || (rule.needsHolder && !holder) || (rule.needsGrip && !chosen.grip)) continue;
+      if (!this.applies(rule, chosen)) continue;
       let ranked = this.ranked(rule, index, chosen);
       if (ranked.verdict === rank.doesNotFit) return refused;
       if (ranked.verdict !== rank.fits && joined.length > 0 && isCovered(rule.compiled, chosen, joined)) ranked = nothingToDo;
@@ -69,6 +68,18 @@ export class VerdictIndex {
     }
     if (worst === rank.fits && skill > 0) worst = rank.fitsWithWork;
     return { verdict: worst, skill };
+  }
+
+  /** How many rules these parts leave open: the facts of a wanted part are needed when leaving them out leaves more open. */
+  unsettledRules(chosen: Chosen): number {
+    return this.rules.filter((rule, index) => this.applies(rule, chosen) && this.ranked(rule, index, chosen).verdict === rank.unsettled)
+      .length;
+  }
+
+  private applies(rule: IndexedRule, chosen: Chosen): boolean {
+    if (rule.needsAdapter && !chosen.adapter) return false;
+    if (rule.needsGrip && !chosen.grip) return false;
+    return !rule.needsHolder || chosen.adapter !== undefined || mayTakeShaft(chosen.head);
   }
 
   private ranked(rule: IndexedRule, index: number, chosen: Chosen): Ranked {

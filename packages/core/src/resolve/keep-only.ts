@@ -23,11 +23,11 @@ function joinedTo(shaft: string, graph: BenchGraph): string[] {
   return occupants.flatMap((occupant) => (occupant ? [occupant.other] : []));
 }
 
-/** A part of which only its id and kind are known. */
+/** A part of which nothing is known but what it is called. */
 function bareOf(id: string, graph: BenchGraph): Part {
   const part = graph.parts.get(id);
   if (!part) throw new Error(`no part ${id} on this bench`);
-  return { id, kind: part.kind } as Part;
+  return { id, kind: part.kind, maker: part.maker, model: part.model } as Part;
 }
 
 function setAt(target: object | undefined, field: string, value: unknown): void {

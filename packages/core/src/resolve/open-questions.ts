@@ -1,7 +1,9 @@
 import type { BenchGraph } from "../graph/bench-graph.ts";
+import type { CompiledRule } from "../graph/compiled-rule.ts";
 import { citeSpot } from "../graph/fact.ts";
 import type { RouteFinding } from "../graph/judge-route.ts";
 import { contextOf, type Route } from "../graph/route.ts";
+import { places } from "../graph/shape.ts";
 import type { Question } from "./result.ts";
 
 /** What has to be asked before an unsettled club is settled: one question for every missing fact. */
@@ -15,10 +17,16 @@ export function openQuestions(route: Route, findings: readonly RouteFinding[], g
       const spot = fact && citeSpot(fact, context);
       const text = compiled.rule.ask[name];
       if (text === undefined) throw new Error(`the rule ${compiled.rule.id} has no question for "${name}"`);
-      return { part: spot?.part ?? "", field: spot?.field ?? name, text, clubs: 1, settles: 0 };
+      return { part: spot?.part ?? aboutPart(compiled, route), field: spot?.field ?? name, text, clubs: 1, settles: 0 };
     });
   });
   return [...new Map(asked.map((question) => [questionKey(question), question])).values()];
+}
+
+/** A question that no single field answers is put to the last of the parts that the rule reads. */
+function aboutPart(compiled: CompiledRule, route: Route): string {
+  const read = places.filter((place) => compiled.asksFor.includes(place));
+  return read.flatMap((place) => route.chosen[place]?.id ?? []).at(-1) ?? "";
 }
 
 /** Questions about the same fact are one question. */

@@ -1,7 +1,7 @@
 import type { BenchGraph } from "../graph/bench-graph.ts";
 import { higherSkill, workRow } from "../graph/judge-route.ts";
 import { type Chosen, type Route, routeOf } from "../graph/route.ts";
-import { takesAdapter } from "../graph/shape.ts";
+import { mayTakeAdapter, mayTakeShaft } from "../graph/shape.ts";
 import { type Ranked, rank, type VerdictIndex } from "../graph/verdict-index.ts";
 import { type Skill, skills } from "../parts/goal.ts";
 import type { Part } from "../parts/part.ts";
@@ -106,10 +106,11 @@ export class PairJudge {
 
   /** No adapter for a head that takes the shaft itself; else the one on the shaft, then one of each class that the head takes. */
   private adaptersToTry(head: Part, shaft: Part): (Part | undefined)[] {
-    if (!takesAdapter(head)) return [undefined];
+    const direct = mayTakeShaft(head) ? [undefined] : [];
+    if (!mayTakeAdapter(head)) return direct;
     const own = this.attached(shaft, "tip");
     const others = this.allowed < skills.indexOf("bond") ? [] : this.adaptersOf(head).filter((part) => part !== own);
-    return own?.kind === "adapter" ? [own, ...others] : others;
+    return own?.kind === "adapter" ? [...direct, own, ...others] : [...direct, ...others];
   }
 
   private adaptersOf(head: Part): Part[] {

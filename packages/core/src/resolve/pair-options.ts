@@ -2,7 +2,7 @@ import type { StepNeeded } from "../findings/outcome.ts";
 import type { BenchGraph } from "../graph/bench-graph.ts";
 import { type JoinedSets, skillOfSteps } from "../graph/judge-route.ts";
 import { type Chosen, routeOf } from "../graph/route.ts";
-import { takesAdapter } from "../graph/shape.ts";
+import { mayTakeAdapter, mayTakeShaft } from "../graph/shape.ts";
 import type { Skill } from "../parts/goal.ts";
 import type { Part } from "../parts/part.ts";
 
@@ -27,12 +27,14 @@ export function openOptions(head: Part, shaft: Part, graph: BenchGraph): PairOpt
     const { steps, joined } = routeOf(chosen, graph.occupancy);
     return optionOf(chosen, joined, [...steps, ...gripSteps], graph);
   };
-  if (!takesAdapter(head)) return [routed({ head, shaft })];
-  // A receiver and a shaft are never joined directly, so the join that is left open is named here.
-  const open = optionOf({ head, shaft }, [], [{ step: "bond-tip" }, ...gripSteps], graph);
+  const direct = mayTakeShaft(head) ? [routed({ head, shaft })] : [];
+  if (!mayTakeAdapter(head)) return direct;
   const own = graph.occupancy.at(shaft.id, "tip");
   const adapter = own && graph.parts.get(own.other);
-  return adapter?.kind === "adapter" ? [routed({ head, adapter, shaft }), open] : [open];
+  const withOwn = adapter?.kind === "adapter" ? [routed({ head, adapter, shaft })] : [];
+  // An adapter that is not chosen yet stands in no joint, so the join that it would need is named here.
+  const open = mayTakeShaft(head) ? [] : [optionOf({ head, shaft }, [], [{ step: "bond-tip" }, ...gripSteps], graph)];
+  return [...direct, ...withOwn, ...open];
 }
 
 function optionOf(chosen: Chosen, joined: JoinedSets, joinSteps: readonly StepNeeded[], graph: BenchGraph): PairOption {

@@ -1,8 +1,10 @@
 import { sayProof } from "../explain/say-proof.ts";
 import { findingFrom, factsOf } from "../explain/say-finding.ts";
 import { type CitedFact, factKey } from "../findings/cited-fact.ts";
+import type { Finding } from "../findings/finding.ts";
 import type { BenchGraph } from "../graph/bench-graph.ts";
 import { judgeRoute, type RouteFinding, workRow } from "../graph/judge-route.ts";
+import { citePath } from "../graph/fact.ts";
 import { contextOf } from "../graph/route.ts";
 import type { Joint } from "../parts/joint.ts";
 import { skills } from "../parts/goal.ts";
@@ -32,33 +34,69 @@ function isRefusal({ outcome }: RouteFinding): boolean {
   return outcome.verdict === "does-not-fit";
 }
 
-/** The proof that a refused pair does not make a club: of each option one refusal, and the fewest facts that still refuse. */
+/**
+ * The proof that a refused pair does not make a club: the fewest facts that still refuse every option. The reasons are read
+ * off the bench that knows those facts alone, so that words and facts cannot part company.
+ */
 export function nearMissOf(head: Part, shaft: Part, graph: BenchGraph): NearMiss {
-  const chosen = refusalsOf(head, shaft, graph).map(({ option, findings }) => ({ option, findings, refusal: firstRefusal(findings) }));
-  const cited = chosen.flatMap(({ option, findings, refusal }) => [
-    ...factsOf(refusal, contextOf(option.chosen, graph)),
-    ...workFacts(refusal, findings, option, graph),
-  ]);
+  const pair = { head: head.id, shaft: shaft.id };
+  const judged = refusalsOf(head, shaft, graph);
+  const chosen = chooseRefusals(judged);
+  const cited = judged.flatMap(({ option, findings }, at) => citedFor(chosen[at] as RouteFinding, findings, option, graph));
   const unique = [...new Map(cited.map((fact) => [factKey(fact), fact])).values()];
-  const facts = minimise(unique, (kept) => refusesOn(kept, { head: head.id, shaft: shaft.id }, graph));
-  const said = chosen.map(({ option, refusal }) => findingFrom(refusal, contextOf(option.chosen, graph)));
-  const findings = [...new Map(said.flatMap((finding) => (finding ? [[`${finding.rule} ${finding.code}`, finding]] : []))).values()];
-  const adapter = chosen.find(({ option }) => option.chosen.adapter)?.option.chosen.adapter;
+  if (!refusesOn(unique, pair, graph)) {
+    const rulesCited = [...new Set(chosen.map(({ compiled, outcome }) => `${compiled.rule.id} (${outcome.code})`))].join(", ");
+    throw new Error(`the facts cited by ${rulesCited} do not refuse ${head.id} with ${shaft.id} by themselves`);
+  }
+  const facts = minimise(unique, (kept) => refusesOn(kept, pair, graph));
+  const bare = keepOnly(facts, pair, graph);
+  const left = refusalsOf(bare.parts.get(head.id) as Part, bare.parts.get(shaft.id) as Part, bare);
+  const reasons = chooseRefusals(left);
+  const findings = distinctFindings(
+    left.map(({ option }, at) => findingFrom(reasons[at] as RouteFinding, contextOf(option.chosen, bare))),
+    graph.rules.map(({ rule }) => rule.id),
+  );
+  const adapter = judged.find(({ option }) => option.chosen.adapter)?.option.chosen.adapter;
   return {
-    head: head.id,
-    shaft: shaft.id,
+    ...pair,
     adapter: adapter?.id ?? null,
     verdict: "does-not-fit",
     proof: { findings, facts, joints: jointsOf(shaft, graph), text: sayProof({ head, shaft }, findings) },
   };
 }
 
-/** A refusal of the parts tells more than one of the work; the first in the order of the rules is taken. */
-function firstRefusal(findings: readonly RouteFinding[]): RouteFinding {
-  const refusals = findings.filter(isRefusal);
-  const chosen = refusals.find(({ compiled }) => !compiled.readsWork) ?? refusals[0];
-  if (!chosen) throw new Error("a proof was asked for a pair that is not refused");
-  return chosen;
+/**
+ * The facts of a refusal, and of the work behind it when it is the work that refuses. How the head takes a shaft is among
+ * them, since that is what rules other options out; it is dropped again where it is not needed.
+ */
+function citedFor(refusal: RouteFinding, findings: readonly RouteFinding[], option: PairOption, graph: BenchGraph): CitedFact[] {
+  const takes = option.chosen.head ? citePath("head.socket.type", contextOf(option.chosen, graph)) : [];
+  return [...factsOf(refusal, contextOf(option.chosen, graph)), ...workFacts(refusal, findings, option, graph), ...takes];
+}
+
+/**
+ * One refusal for every option: one that all options share where there is one, else the first of each. A refusal of the parts
+ * tells more than one of the work.
+ */
+function chooseRefusals(judged: readonly { readonly findings: readonly RouteFinding[] }[]): RouteFinding[] {
+  const refusals = judged.map(({ findings }) => {
+    const all = findings.filter(isRefusal);
+    return [...all.filter(({ compiled }) => !compiled.readsWork), ...all.filter(({ compiled }) => compiled.readsWork)];
+  });
+  const key = ({ compiled, outcome }: RouteFinding) => `${compiled.rule.id} ${outcome.code}`;
+  const shared = refusals[0]?.find((refusal) => refusals.every((others) => others.some((other) => key(other) === key(refusal))));
+  return refusals.map((each) => {
+    const chosen = (shared && each.find((refusal) => key(refusal) === key(shared))) ?? each[0];
+    if (!chosen) throw new Error("a proof was asked for a pair that is not refused");
+    return chosen;
+  });
+}
+
+/** Each reason once, in the order of the rules, so that the parts speak before the work. */
+function distinctFindings(said: readonly (Finding | undefined)[], order: readonly string[]): Finding[] {
+  const known = said.filter((finding) => finding !== undefined);
+  known.sort((a, b) => order.indexOf(a.rule) - order.indexOf(b.rule));
+  return [...new Map(known.map((finding) => [`${finding.rule} ${finding.code}`, finding])).values()];
 }
 
 /** When it is the work that refuses, the facts that made the dearest work needed. */

@@ -3,7 +3,7 @@ import type { BenchGraph } from "../graph/bench-graph.ts";
 import { rawAt } from "../graph/fact.ts";
 import { type Chosen, contextOf } from "../graph/route.ts";
 import { goalFact } from "../graph/goal-fact.ts";
-import { takesAdapter } from "../graph/shape.ts";
+import { mayTakeShaft } from "../graph/shape.ts";
 import { rank, type VerdictIndex } from "../graph/verdict-index.ts";
 import { wantedAdapter, type WantedPart, wantedGrip, wantedHeads, wantedShafts, without } from "../graph/wanted-part.ts";
 import { clubBbgm } from "../measure/bbgm.ts";
@@ -71,7 +71,7 @@ class WantJudge {
   forPair({ head, shaft }: PairAnswer): RawWant[] {
     if (head.kind !== "head" || shaft.kind !== "shaft") return [];
     const completes = { head: head.id, shaft: shaft.id };
-    const adapter = takesAdapter(head) ? wantedAdapter(head, shaft) : undefined;
+    const adapter = mayTakeShaft(head) ? undefined : wantedAdapter(head, shaft);
     if (adapter) {
       const needs = this.needsOf(adapter, (part) => ({ head, adapter: part, shaft }));
       if (needs) return [{ kind: "adapter", needs, completes }];
@@ -84,7 +84,7 @@ class WantJudge {
   /** A head without a settled club: a shaft for it, with its adapter on where it takes one. */
   forHead(head: Part): RawWant[] {
     if (head.kind !== "head") return [];
-    const throughAdapter = takesAdapter(head);
+    const throughAdapter = !mayTakeShaft(head);
     if (throughAdapter ? rawAt(head, ["socket", "family"]) === undefined : !this.bondAllowed) return [];
     const fitting = this.fitting(wantedShafts(head), (part) => ({ head, shaft: part }));
     const suits = fitting.flatMap((needs) => (needs.suits === undefined ? [] : [needs.suits]));
@@ -114,13 +114,13 @@ class WantJudge {
 
   /** The facts that the rules need of a wanted part; nothing when they refuse it. */
   private needsOf(wanted: WantedPart, place: (part: Part) => Chosen): Record<string, unknown> | undefined {
-    const judge = (part: Part) => this.index.verdict(place(part), [], "screw").verdict;
-    const whole = judge(wanted.part);
-    if (whole === rank.doesNotFit) return undefined;
+    if (this.index.verdict(place(wanted.part), [], "screw").verdict === rank.doesNotFit) return undefined;
+    const open = (part: Part) => this.index.unsettledRules(place(part));
+    const unavoidable = open(wanted.part);
     let kept = wanted;
     for (const path of wanted.states) {
       const less = without(kept, path);
-      if (judge(less.part) === whole) kept = less;
+      if (open(less.part) <= unavoidable) kept = less;
     }
     return Object.fromEntries(kept.states.map((path) => [path, rawAt(kept.part, path.split("."))]));
   }
@@ -130,7 +130,7 @@ class WantJudge {
     if (head.kind !== "head") return {};
     const targetIn = goalFact("playingLengthIn", contextOf({ head }, this.graph)).value as number | undefined;
     const typical = this.graph.reference.typical;
-    const bbgm = clubBbgm({ head, adapter: takesAdapter(head) ? { id: "typical", kind: "adapter" } : undefined }, typical);
+    const bbgm = clubBbgm({ head, adapter: mayTakeShaft(head) ? undefined : { id: "typical", kind: "adapter" } }, typical);
     const cap = typicalReading(typical, { kind: "grip" }, "capThicknessIn");
     if (targetIn === undefined || bbgm === undefined || cap === undefined) return {};
     return { "length.lengthIn": { atLeast: Math.floor((targetIn - bbgm.value - cap.value) * 4) / 4 } };
