@@ -11,6 +11,7 @@ type Code =
   | "wall-unknown"
   | "wall-too-thin"
   | "tip-too-wide"
+  | "adapter-is-not-reamed"
   | "thick-bond-line"
   | "shim"
   | "shim-advised-against"
@@ -22,6 +23,7 @@ interface Facts {
   readonly tipDiameterIn: Reading;
   readonly material?: "graphite" | "steel" | "multi";
   readonly outsideDiameterIn?: Reading;
+  readonly holderKind?: "head" | "adapter";
 }
 
 /** Bounds on the diametral clearance, bore less tip, and on the wall left by reaming. All from memory. */
@@ -57,7 +59,7 @@ export const tipEntersBore = defineRule<Code>({
   strength: "must",
   grain: "interface",
   needs: { boreDiameterIn: "holder.bore.diameterIn", tipDiameterIn: "shaft.tip.diameterIn" },
-  uses: { material: "shaft.material", outsideDiameterIn: "holder.bore.outsideDiameterIn" },
+  uses: { material: "shaft.material", outsideDiameterIn: "holder.bore.outsideDiameterIn", holderKind: "holder.kind" },
   source: {
     title:
       "clearance bounds and wall limit from memory; bores over nominal: greenlanterngolf.com; sanding plated steel: myostrichgolf.com, tip preparation",
@@ -81,6 +83,8 @@ export const tipEntersBore = defineRule<Code>({
       `reaming the bore of ${t.part("holder")} to ${t.inches(reamToIn)} would leave a wall of ${t.inches(Number(d.wallIn))}, and ${t.inches(wallMinIn)} is the least`,
     "tip-too-wide": (d, t) =>
       `the tip of ${t.part("shaft")} is ${t.inches(Number(d.overIn))} wider than the bore of ${t.part("holder")}`,
+    "adapter-is-not-reamed": (d, t) =>
+      `the tip of ${t.part("shaft")} is ${t.inches(Number(d.overIn))} wider than the bore of ${t.part("holder")}, and an adapter is too thin to be reamed`,
     "thick-bond-line": (d, t) =>
       `the bore of ${t.part("holder")} is ${t.inches(Number(d.clearanceIn))} wider than the tip of ${t.part("shaft")}: a thick bond line that glass beads have to centre`,
     shim: (d, t) => shimText(d.clearanceIn, d.wallIn, t.inches, t.part("holder"), t.part("shaft")),
@@ -94,6 +98,7 @@ export const tipEntersBore = defineRule<Code>({
   hint: {
     "graphite-must-not-be-sanded": (_, t) => `a shaft with a smaller tip; clean old glue off the tip of ${t.part("shaft")} and measure again first`,
     "tip-too-wide": () => "a shaft with a smaller tip, or something to hold it with a wider bore",
+    "adapter-is-not-reamed": () => "the same adapter with a wider bore, or a shaft with a smaller tip",
     "wall-too-thin": () => `a shaft with a ${reamFromIn} in taper tip`,
     "bore-too-wide": () => "a shaft with a wider tip, or something to hold it with a smaller bore",
   },
@@ -120,7 +125,11 @@ function judge(facts: Facts): Outcome<Code> {
 
 function judgeTight(facts: Facts, overIn: number): Outcome<Code> {
   const sizes = ["boreDiameterIn", "tipDiameterIn"];
-  if (overIn > sandingMaxIn) return canBeReamed(facts) ? judgeReaming(facts) : doesNotFit("tip-too-wide", sizes, { overIn });
+  if (overIn > sandingMaxIn) {
+    if (!hasReamedSizes(facts)) return doesNotFit("tip-too-wide", sizes, { overIn });
+    if (facts.holderKind === "adapter") return doesNotFit("adapter-is-not-reamed", [...sizes, "holderKind"], { overIn });
+    return judgeReaming(facts);
+  }
   if (facts.material === "steel") return fitsWithWork("sand-to-enter", [{ step: "sand-steel-tip", data: { overIn } }], { overIn });
   if (facts.material !== "graphite") return unsettled("material-decides", "material", { overIn });
   if (facts.tipDiameterIn.source !== "measured") return unsettled("not-measured-closely", "tipDiameterIn", { overIn });
@@ -128,7 +137,7 @@ function judgeTight(facts: Facts, overIn: number): Outcome<Code> {
   return doesNotFit("graphite-must-not-be-sanded", [...sizes, "material"], { overIn });
 }
 
-function canBeReamed({ boreDiameterIn, tipDiameterIn }: Facts): boolean {
+function hasReamedSizes({ boreDiameterIn, tipDiameterIn }: Facts): boolean {
   return isBoreOf(boreDiameterIn.value, reamFromIn) && isTipOf(tipDiameterIn.value, reamToIn);
 }
 
