@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { Reading } from "../parts/reading.ts";
-import { swingWeightReach } from "./swing-weight-reach.ts";
+import { swingWeightReach, swingWeightSpread } from "./swing-weight-reach.ts";
 
 const exact = (value: number): Reading => ({ value, plusMinus: 0, source: "measured" });
 
@@ -36,9 +36,9 @@ test("half an inch cut off the butt is worth 2.42 points here (derived, no publi
 
 test("the interval reaches 1.96 standard uncertainties, and the vaguest reading is named", () => {
   const readings = { ...workedClub, headMassG: { value: 200, plusMinus: 2, source: "stated" } as const };
-  const reach = swingWeightReach({ readings });
-  expect((reach?.high ?? 0) - (reach?.low ?? 0)).toBeCloseTo(2 * 1.96 * 2 * (30 / 49.612), 3);
-  expect(reach?.vaguest).toBe("headMassG");
+  const { low, high, vaguest } = swingWeightSpread({ readings });
+  expect(high - low).toBeCloseTo(2 * 1.96 * 2 * (30 / 49.612), 3);
+  expect(vaguest).toBe("headMassG");
 });
 
 test("a balance point that no shaft has gives no swing weight", () => {

@@ -1,3 +1,4 @@
+import type { Interval } from "../interval.ts";
 import type { Reading } from "../parts/reading.ts";
 import { ozInFromGIn } from "../units.ts";
 import { clubFirstMoment } from "./physics/club-balance.ts";
@@ -26,13 +27,13 @@ export type SwingWeightReading =
 
 export interface SwingWeightReach {
   readonly points: number;
-  /** The 95 % interval. */
-  readonly low: number;
-  readonly high: number;
   /** What a gram at the head's centre of mass adds, and what one in the butt takes off (a positive number). */
   readonly headPointsPerG: number;
   readonly buttPointsPerG: number;
-  /** Explains most of the uncertainty. */
+}
+
+/** How vague a swing weight is, in points: its 95 % interval, and the reading that explains most of it. */
+export interface SwingWeightSpread extends Interval {
   readonly vaguest: SwingWeightReading;
 }
 
@@ -44,21 +45,21 @@ export const counterweightFromButtIn = 1;
  * adapter is taken at the shaft's tip; an extension's own mass is left out. `undefined` where the shaft's balance cannot be.
  */
 export function swingWeightReach({ builtLengthIn, readings }: SwingWeightFacts): SwingWeightReach | undefined {
+  const best = valuesOf(readings);
+  const points = pointsOf(best, builtLengthIn);
+  if (!Number.isFinite(points)) return undefined;
+  const headFromButtIn = lengthOf(best, builtLengthIn) - best.cgAlongAxisIn;
+  return { points, headPointsPerG: pointsPerG(headFromButtIn), buttPointsPerG: -pointsPerG(counterweightFromButtIn) };
+}
+
+/** Apart from the swing weight itself, because it costs twenty times as much. Throws where there is no swing weight. */
+export function swingWeightSpread({ builtLengthIn, readings }: SwingWeightFacts): SwingWeightSpread {
   const inputs = (Object.keys(readings) as SwingWeightReading[]).map((name) => {
     const { value, plusMinus } = readings[name];
     return { name, value, standardUncertainty: plusMinus };
   });
-  const best = valuesOf(readings);
-  if (!Number.isFinite(pointsOf(best, builtLengthIn))) return undefined;
   const propagated = propagate((at) => pointsOf(at, builtLengthIn), inputs);
-  const headFromButtIn = lengthOf(best, builtLengthIn) - best.cgAlongAxisIn;
-  return {
-    points: propagated.value,
-    ...interval95(propagated),
-    headPointsPerG: pointsPerG(headFromButtIn),
-    buttPointsPerG: -pointsPerG(counterweightFromButtIn),
-    vaguest: propagated.contributions[0]?.name ?? "headMassG",
-  };
+  return { ...interval95(propagated), vaguest: propagated.contributions[0]?.name ?? "headMassG" };
 }
 
 function valuesOf(readings: SwingWeightFacts["readings"]): Point<SwingWeightReading> {

@@ -1,5 +1,5 @@
 import { doesNotFit, fits, fitsWithWork, type Outcome, unsettled } from "../findings/outcome.ts";
-import { type SwingWeightReach, type SwingWeightReading, swingWeightReach } from "../measure/swing-weight-reach.ts";
+import { type SwingWeightFacts, type SwingWeightReach, type SwingWeightReading, swingWeightReach, swingWeightSpread } from "../measure/swing-weight-reach.ts";
 import type { Reading } from "../parts/reading.ts";
 import { defineRule } from "./rule.ts";
 
@@ -25,7 +25,7 @@ const readingNames = [
 
 const noAdapter: Reading = { value: 0, plusMinus: 0, source: "measured" };
 
-function judge(reach: SwingWeightReach, targetPoints: number, because: readonly string[]): Outcome<Code> {
+function judge(club: SwingWeightFacts, reach: SwingWeightReach, targetPoints: number, because: readonly string[]): Outcome<Code> {
   const shortPoints = targetPoints - reach.points;
   const data = { targetPoints, points: reach.points };
   if (Math.abs(shortPoints) <= swingWeightTolerancePoints) return fits();
@@ -36,10 +36,11 @@ function judge(reach: SwingWeightReach, targetPoints: number, because: readonly 
     const step = atHead ? "head-weight" : "counterweight";
     return fitsWithWork(atHead ? "weight-at-head" : "weight-at-butt", [{ step, data: { addG } }], { ...data, addG });
   }
-  const reachable = atHead
-    ? reach.high + headWeightMaxG * reach.headPointsPerG + swingWeightTolerancePoints >= targetPoints
-    : reach.low - counterweightMaxG * reach.buttPointsPerG - swingWeightTolerancePoints <= targetPoints;
-  if (reachable) return unsettled("maybe-out-of-reach", reach.vaguest === "adapterMassG" ? "holderMassG" : reach.vaguest, data);
+  const { low, high, vaguest } = swingWeightSpread(club);
+  const mayReach = atHead
+    ? high + headWeightMaxG * reach.headPointsPerG + swingWeightTolerancePoints >= targetPoints
+    : low - counterweightMaxG * reach.buttPointsPerG - swingWeightTolerancePoints <= targetPoints;
+  if (mayReach) return unsettled("maybe-out-of-reach", vaguest === "adapterMassG" ? "holderMassG" : vaguest, data);
   return doesNotFit(atHead ? "head-too-light" : "head-too-heavy", because, { ...data, maxG });
 }
 
@@ -90,12 +91,13 @@ export const swingWeightReachable = defineRule<Code>({
     const hasAdapter = holderKind === "adapter";
     if (hasAdapter && holderMassG === undefined) return unsettled("mass-unknown", "holderMassG", { targetPoints });
     const readings = { ...known, adapterMassG: hasAdapter ? holderMassG : noAdapter } as Record<SwingWeightReading, Reading>;
-    const reach = swingWeightReach({ builtLengthIn: targetIn, readings });
+    const club = { builtLengthIn: targetIn, readings };
+    const reach = swingWeightReach(club);
     if (reach === undefined) return unsettled("balance-impossible", "balanceFromTipIn", { targetPoints });
     const balanceName = facts.balanceFromTipIn === undefined ? "balanceFraction" : "balanceFromTipIn";
     const read = readingNames.map((name) => (name === "balanceFromTipIn" ? balanceName : name));
     const chosen = targetIn === undefined ? ["targetPoints"] : ["targetPoints", "targetIn"];
-    return judge(reach, targetPoints, [...chosen, ...read, ...(hasAdapter ? ["holderMassG"] : [])]);
+    return judge(club, reach, targetPoints, [...chosen, ...read, ...(hasAdapter ? ["holderMassG"] : [])]);
   },
   say: {
     "mass-unknown": ({ targetPoints }, teller) =>
