@@ -1,16 +1,45 @@
-/** The public door: the only way in for the server and the page. In the order words → parts → graph → clubs. */
-export * from "./parts/fields.ts";
-export * from "./parts/reading.ts";
-export * from "./parts/fault.ts";
-export * from "./parts/part.ts";
-export * from "./parts/joint.ts";
-export * from "./parts/claim.ts";
-export * from "./parts/goal.ts";
-export * from "./parts/typical.ts";
-export * from "./parts/reference.ts";
-export * from "./parts/refusal.ts";
-export * from "./findings/verdict.ts";
-export * from "./findings/outcome.ts";
-export * from "./measure/estimate.ts";
-export * from "./measure/build.ts";
-export * from "./resolve/result.ts";
+/** The public door: the only way in for the server and the page. In the order parts → findings → measures → clubs. */
+export { type FieldMeaning, type FieldPath, fields } from "./parts/fields.ts";
+export { type Reading, readingFrom, readingSources, type WrittenReading } from "./parts/reading.ts";
+export { type Fault, faultNames } from "./parts/fault.ts";
+export {
+  type Adapter,
+  adapterSchema,
+  type ClubType,
+  clubTypes,
+  coverSchema,
+  type Flex,
+  flexes,
+  type Grip,
+  gripSchema,
+  type Head,
+  headSchema,
+  type Money,
+  type Part,
+  type PartKind,
+  partSchema,
+  type Shaft,
+  shaftSchema,
+  wrenchSchema,
+} from "./parts/part.ts";
+export { type Joint, jointSchema } from "./parts/joint.ts";
+export { type Claim, claimSchema } from "./parts/claim.ts";
+export { type Goal, goalSchema, type Skill, skillSchema, skills, type Target } from "./parts/goal.ts";
+export type { TypicalRow } from "./parts/typical.ts";
+export type { CautionRow, Reference, WorkRow } from "./parts/reference.ts";
+export { type Parsed, parseWith, type Refusal } from "./parts/refusal.ts";
+
+export { type Verdict, verdicts } from "./findings/verdict.ts";
+export type { CitedFact } from "./findings/cited-fact.ts";
+export type { Finding } from "./findings/finding.ts";
+
+export { type Build, buildSchema, type ClubParts } from "./measure/build.ts";
+export type { BasisEntry, Estimate, Estimates, SettingEstimate, SwingWeightEstimate } from "./measure/estimate.ts";
+export { type EstimatedClub, estimateClub } from "./measure/estimates.ts";
+export { tune, type Tuned, type TuneOptions, type TuneSolution, type TuneTarget } from "./measure/tune.ts";
+
+export type { Rule } from "./rules/rule.ts";
+export { rules } from "./rules/index.ts";
+export type { Bench } from "./graph/bench-graph.ts";
+export { answersForHead, type ReadyBench, readyBench, resolveBench, type ResolveResult } from "./resolve/resolve-bench.ts";
+export type { Club, NearMiss, Question, Resolution, Want, WorkStep } from "./resolve/result.ts";
