@@ -87,9 +87,9 @@ function missingQuantities(named: Readonly<Record<string, Estimate | null>>, fac
   return quantities.filter(({ name }) => named[name] === null).map(({ name, needs }) => missing(name, needs, facts));
 }
 
-/** Nothing unknown among the needs means that the figures themselves leave no answer, such as a clamp longer than the shaft. */
+/** The first of the needs that is unknown. Nothing unknown among them means that the figures themselves leave no answer, such as a clamp longer than the shaft. */
 function missing(quantity: string, needs: readonly NumberKey[], { gaps }: ClubFacts): Missing {
-  const gap = gaps.find(({ key }) => needs.includes(key));
+  const gap = needs.map((need) => gaps.find(({ key }) => key === need)).find((found) => found !== undefined);
   if (gap === undefined) return { quantity, part: "build", field: "length", reason: "these figures leave nothing to estimate it from" };
   return { quantity, part: gap.part, field: gap.field, reason: gap.reason };
 }
