@@ -1,16 +1,17 @@
-import { addressTriangle, lieKeepingHandHeight } from "../../packages/core/src/measure/physics/address-triangle.ts";
 import { adapterAngles } from "../../packages/core/src/measure/physics/adapter-angles.ts";
+import { addressTriangle, lieKeepingHandHeight } from "../../packages/core/src/measure/physics/address-triangle.ts";
 import { bondArea, bondCapacity, bondShear, swingPull } from "../../packages/core/src/measure/physics/bond-shear.ts";
-import {
-  cantileverFrequency,
-  cantileverRoot,
-} from "../../packages/core/src/measure/physics/cantilever.ts";
+import { cantileverFrequency, cantileverRoot } from "../../packages/core/src/measure/physics/cantilever.ts";
 import { carriedFrequency, type LoadedShaft } from "../../packages/core/src/measure/physics/carried-frequency.ts";
 import { clubBalance, clubFirstMoment } from "../../packages/core/src/measure/physics/club-balance.ts";
 import { clubMass } from "../../packages/core/src/measure/physics/club-mass.ts";
 import { clubMoi, rodOwnMoi } from "../../packages/core/src/measure/physics/club-moi.ts";
 import { lieAim } from "../../packages/core/src/measure/physics/lie-aim.ts";
-import { bottomOfBoreToGround, cutLength, playingLength } from "../../packages/core/src/measure/physics/playing-length.ts";
+import {
+  bottomOfBoreToGround,
+  cutLength,
+  playingLength,
+} from "../../packages/core/src/measure/physics/playing-length.ts";
 import { rulesLength } from "../../packages/core/src/measure/physics/rules-length.ts";
 import { shaftAfterTrim } from "../../packages/core/src/measure/physics/shaft-after-trim.ts";
 import { shimWall } from "../../packages/core/src/measure/physics/shim-wall.ts";

@@ -26,7 +26,9 @@ function turns(steps: readonly number[]): number {
 }
 
 describe("transcribed tables", () => {
-  const columns = tables.flatMap((table) => Object.entries(table.sanity).map(([name, sanity]) => ({ table, name, sanity })));
+  const columns = tables.flatMap((table) =>
+    Object.entries(table.sanity).map(([name, sanity]) => ({ table, name, sanity })),
+  );
 
   test.each(columns.map((one) => [one.table.id, one.name, one.sanity.direction, one] as const))(
     "%s: %s is %s, and its steps are as even as the source's",

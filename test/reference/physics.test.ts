@@ -5,10 +5,13 @@ import { failureText, missesOf, physicsRows } from "./reference-rows.ts";
 const rows = physicsRows();
 
 describe("physics against published and separately derived figures", () => {
-  test.each(rows.map(({ file, row }) => [row.id, row.source, file, row] as const))("%s (%s)", (_id, _source, file, row) => {
-    const misses = missesOf(row, computeRow(row.of, row.given));
-    expect(misses, failureText(file, row, misses)).toEqual([]);
-  });
+  test.each(rows.map(({ file, row }) => [row.id, row.source, file, row] as const))(
+    "%s (%s)",
+    (_id, _source, file, row) => {
+      const misses = missesOf(row, computeRow(row.of, row.given));
+      expect(misses, failureText(file, row, misses)).toEqual([]);
+    },
+  );
 
   test("there are enough rows, no two alike, and every calculator is used by one", () => {
     expect(rows.length).toBeGreaterThanOrEqual(75);
@@ -27,7 +30,9 @@ describe("physics against published and separately derived figures", () => {
   });
 
   test("no row rests on memory", () => {
-    expect(rows.filter(({ row }) => /from memory|common practice/i.test(row.source)).map(({ row }) => row.id)).toEqual([]);
+    expect(rows.filter(({ row }) => /from memory|common practice/i.test(row.source)).map(({ row }) => row.id)).toEqual(
+      [],
+    );
   });
 
   test("a wrong answer is caught and named with its row, its tolerance and its source", () => {

@@ -27,11 +27,61 @@ function squaredLoft({ a, b, c, d, e }: Point<Name>): number {
 
 /** A model of the club and, for each of its five inputs, the value and standard uncertainty a bench would give. */
 const cases: readonly [string, Model, readonly (readonly [number, number])[]][] = [
-  ["swing weight", ({ a, b, c, d, e }) => swingWeight({ massG: a + b, balanceFromButtIn: c + d + e }).points, [[200, 2], [110, 1], [33, 0.1], [0.2, 0.03], [0.1, 0.02]]],
-  ["mass of a trimmed shaft", trimmedMass, [[60, 1], [46, 0.06], [24, 0.25], [1, 0.06], [1.5, 0.06]]],
-  ["frequency carried to another beam", carriedCpm, [[250, 3], [40, 0.125], [39, 0.1], [52, 1], [198, 2]]],
-  ["loft with the face squared", squaredLoft, [[10.5, 0.6], [58, 0.6], [-1, 0.6], [1.5, 0.25], [120, 2]]],
-  ["length by the Rules", ({ a, b, c, d, e }) => rulesLength({ playingLengthIn: a + e, lieDeg: b, soleRadiusIn: c, contactFromAxisIn: d }), [[45.5, 0.06], [58, 0.6], [10, 1], [1.5, 0.2], [0.1, 0.03]]],
+  [
+    "swing weight",
+    ({ a, b, c, d, e }) => swingWeight({ massG: a + b, balanceFromButtIn: c + d + e }).points,
+    [
+      [200, 2],
+      [110, 1],
+      [33, 0.1],
+      [0.2, 0.03],
+      [0.1, 0.02],
+    ],
+  ],
+  [
+    "mass of a trimmed shaft",
+    trimmedMass,
+    [
+      [60, 1],
+      [46, 0.06],
+      [24, 0.25],
+      [1, 0.06],
+      [1.5, 0.06],
+    ],
+  ],
+  [
+    "frequency carried to another beam",
+    carriedCpm,
+    [
+      [250, 3],
+      [40, 0.125],
+      [39, 0.1],
+      [52, 1],
+      [198, 2],
+    ],
+  ],
+  [
+    "loft with the face squared",
+    squaredLoft,
+    [
+      [10.5, 0.6],
+      [58, 0.6],
+      [-1, 0.6],
+      [1.5, 0.25],
+      [120, 2],
+    ],
+  ],
+  [
+    "length by the Rules",
+    ({ a, b, c, d, e }) => rulesLength({ playingLengthIn: a + e, lieDeg: b, soleRadiusIn: c, contactFromAxisIn: d }),
+    [
+      [45.5, 0.06],
+      [58, 0.6],
+      [10, 1],
+      [1.5, 0.2],
+      [0.1, 0.03],
+    ],
+  ],
 ];
 
 describe("the law of propagation agrees with drawing from the distributions (JCGM 101:2008, clause 8)", () => {

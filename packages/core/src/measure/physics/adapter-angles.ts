@@ -5,23 +5,23 @@ import { degFromRad, radFromDeg } from "../../units.ts";
  * sense that closes the face at 90°; so counted, a left-handed head is the mirror image and needs no sign of its own.
  */
 export interface TiltedHead {
-	readonly loftDeg: number;
-	readonly lieDeg: number;
-	/** Of the head without tilt, soled: closed is positive. */
-	readonly faceAngleDeg: number;
-	readonly tiltDeg: number;
-	readonly rotationDeg: number;
+  readonly loftDeg: number;
+  readonly lieDeg: number;
+  /** Of the head without tilt, soled: closed is positive. */
+  readonly faceAngleDeg: number;
+  readonly tiltDeg: number;
+  readonly rotationDeg: number;
 }
 
 export interface AdapterAngles {
-	/** The head sits on the ground as it was designed to. */
-	readonly soled: {
-		readonly loftDeg: number;
-		readonly lieDeg: number;
-		readonly faceAngleDeg: number;
-	};
-	/** The player turns the grip until the face is square, and the sole leaves the ground a little. */
-	readonly squared: { readonly loftDeg: number; readonly lieDeg: number };
+  /** The head sits on the ground as it was designed to. */
+  readonly soled: {
+    readonly loftDeg: number;
+    readonly lieDeg: number;
+    readonly faceAngleDeg: number;
+  };
+  /** The player turns the grip until the face is square, and the sole leaves the ground a little. */
+  readonly squared: { readonly loftDeg: number; readonly lieDeg: number };
 }
 
 /**
@@ -35,27 +35,25 @@ export interface AdapterAngles {
  * say the same of the soled and of the squared club in words.
  */
 export function adapterAngles(head: TiltedHead): AdapterAngles {
-	const loftRad = radFromDeg(head.loftDeg);
-	const lieRad = radFromDeg(head.lieDeg);
-	const faceRad = radFromDeg(head.faceAngleDeg);
-	const tiltRad = radFromDeg(head.tiltDeg);
-	const rotationRad = radFromDeg(head.rotationDeg);
+  const loftRad = radFromDeg(head.loftDeg);
+  const lieRad = radFromDeg(head.lieDeg);
+  const faceRad = radFromDeg(head.faceAngleDeg);
+  const tiltRad = radFromDeg(head.tiltDeg);
+  const rotationRad = radFromDeg(head.rotationDeg);
 
-	const upright = Math.sin(tiltRad) * Math.cos(rotationRad);
-	const sx = Math.sin(tiltRad) * Math.sin(rotationRad);
-	const sy = Math.cos(tiltRad) * Math.cos(lieRad) - upright * Math.sin(lieRad);
-	const sz = Math.cos(tiltRad) * Math.sin(lieRad) + upright * Math.cos(lieRad);
-	const faceAlongShaft =
-		Math.cos(loftRad) * (Math.cos(faceRad) * sx + Math.sin(faceRad) * sy) +
-		Math.sin(loftRad) * sz;
+  const upright = Math.sin(tiltRad) * Math.cos(rotationRad);
+  const sx = Math.sin(tiltRad) * Math.sin(rotationRad);
+  const sy = Math.cos(tiltRad) * Math.cos(lieRad) - upright * Math.sin(lieRad);
+  const sz = Math.cos(tiltRad) * Math.sin(lieRad) + upright * Math.cos(lieRad);
+  const faceAlongShaft = Math.cos(loftRad) * (Math.cos(faceRad) * sx + Math.sin(faceRad) * sy) + Math.sin(loftRad) * sz;
 
-	const lieDeg = degFromRad(Math.asin(sz));
-	return {
-		soled: {
-			loftDeg: head.loftDeg,
-			lieDeg,
-			faceAngleDeg: head.faceAngleDeg + degFromRad(Math.atan2(sx, sy)),
-		},
-		squared: { loftDeg: degFromRad(Math.asin(faceAlongShaft / sz)), lieDeg },
-	};
+  const lieDeg = degFromRad(Math.asin(sz));
+  return {
+    soled: {
+      loftDeg: head.loftDeg,
+      lieDeg,
+      faceAngleDeg: head.faceAngleDeg + degFromRad(Math.atan2(sx, sy)),
+    },
+    squared: { loftDeg: degFromRad(Math.asin(faceAlongShaft / sz)), lieDeg },
+  };
 }

@@ -2,13 +2,13 @@ import { kgFromG, mFromIn, psiFromPa } from "../../units.ts";
 
 /** The glued cylinder between a tip and its bore. */
 export interface Bond {
-	readonly tipDiameterIn: number;
-	readonly insertionIn: number;
+  readonly tipDiameterIn: number;
+  readonly insertionIn: number;
 }
 
 /** Glued area in m²: π d ℓ. */
 export function bondArea(bond: Bond): number {
-	return Math.PI * mFromIn(bond.tipDiameterIn) * mFromIn(bond.insertionIn);
+  return Math.PI * mFromIn(bond.tipDiameterIn) * mFromIn(bond.insertionIn);
 }
 
 /**
@@ -16,25 +16,23 @@ export function bondArea(bond: Bond): number {
  * badly prepared joint govern in practice, and the mean says nothing of them. Derived, no published source.
  */
 export function bondShear(given: Bond & { readonly pullN: number }): {
-	readonly shearPa: number;
-	readonly shearPsi: number;
+  readonly shearPa: number;
+  readonly shearPsi: number;
 } {
-	const shearPa = given.pullN / bondArea(given);
-	return { shearPa, shearPsi: psiFromPa(shearPa) };
+  const shearPa = given.pullN / bondArea(given);
+  return { shearPa, shearPsi: psiFromPa(shearPa) };
 }
 
 /** The pull in newtons that holds a mass on a circle: m v²/r. */
 export function swingPull(given: {
-	readonly massG: number;
-	readonly speedMps: number;
-	readonly radiusM: number;
+  readonly massG: number;
+  readonly speedMps: number;
+  readonly radiusM: number;
 }): number {
-	return (kgFromG(given.massG) * given.speedMps ** 2) / given.radiusM;
+  return (kgFromG(given.massG) * given.speedMps ** 2) / given.radiusM;
 }
 
 /** The pull in newtons at which the mean shear would reach the epoxy's strength: an upper bound no joint attains. */
-export function bondCapacity(
-	given: Bond & { readonly strengthPa: number },
-): number {
-	return given.strengthPa * bondArea(given);
+export function bondCapacity(given: Bond & { readonly strengthPa: number }): number {
+  return given.strengthPa * bondArea(given);
 }

@@ -4,9 +4,9 @@ import { type ShaftRefusal, shaftAfterTrim } from "./shaft-after-trim.ts";
 
 /** A shaft in a clamp: the free length from the clamp to the tip mass, the mass of that length, and the mass at its end. */
 export interface LoadedShaft {
-	readonly beamLengthIn: number;
-	readonly beamMassG: number;
-	readonly tipMassG: number;
+  readonly beamLengthIn: number;
+  readonly beamMassG: number;
+  readonly tipMassG: number;
 }
 
 /**
@@ -15,15 +15,15 @@ export interface LoadedShaft {
  * with tip trim and a little less with butt trim. Derived from the beam equation, no published source for shafts.
  */
 export function carriedFrequency(given: {
-	readonly reading: LoadedShaft & { readonly cpm: number };
-	readonly target: LoadedShaft;
+  readonly reading: LoadedShaft & { readonly cpm: number };
+  readonly target: LoadedShaft;
 }): { readonly cpm: number; readonly rigidityNM2: number } {
-	const rigidityNM2 = cantileverRigidity({
-		...siBeam(given.reading),
-		angularRadPerS: radPerSFromCpm(given.reading.cpm),
-	});
-	const { cpm } = cantileverFrequency({ ...siBeam(given.target), rigidityNM2 });
-	return { cpm, rigidityNM2 };
+  const rigidityNM2 = cantileverRigidity({
+    ...siBeam(given.reading),
+    angularRadPerS: radPerSFromCpm(given.reading.cpm),
+  });
+  const { cpm } = cantileverFrequency({ ...siBeam(given.target), rigidityNM2 });
+  return { cpm, rigidityNM2 };
 }
 
 /**
@@ -31,31 +31,29 @@ export function carriedFrequency(given: {
  * density, its mass. Returns the refusal of `shaftAfterTrim` where that line does not hold.
  */
 export function beamBeyondClamp(shaft: {
-	readonly massG: number;
-	readonly lengthIn: number;
-	readonly balanceFromTipIn: number;
-	readonly clampIn: number;
+  readonly massG: number;
+  readonly lengthIn: number;
+  readonly balanceFromTipIn: number;
+  readonly clampIn: number;
 }):
-	| {
-			readonly ok: true;
-			readonly beamLengthIn: number;
-			readonly beamMassG: number;
-	  }
-	| ShaftRefusal {
-	const free = shaftAfterTrim({
-		...shaft,
-		tipTrimIn: 0,
-		buttTrimIn: shaft.clampIn,
-	});
-	return free.ok
-		? { ok: true, beamLengthIn: free.lengthIn, beamMassG: free.massG }
-		: free;
+  | {
+      readonly ok: true;
+      readonly beamLengthIn: number;
+      readonly beamMassG: number;
+    }
+  | ShaftRefusal {
+  const free = shaftAfterTrim({
+    ...shaft,
+    tipTrimIn: 0,
+    buttTrimIn: shaft.clampIn,
+  });
+  return free.ok ? { ok: true, beamLengthIn: free.lengthIn, beamMassG: free.massG } : free;
 }
 
 function siBeam({ beamLengthIn, beamMassG, tipMassG }: LoadedShaft) {
-	return {
-		beamLengthM: mFromIn(beamLengthIn),
-		beamMassKg: kgFromG(beamMassG),
-		tipMassKg: kgFromG(tipMassG),
-	};
+  return {
+    beamLengthM: mFromIn(beamLengthIn),
+    beamMassKg: kgFromG(beamMassG),
+    tipMassKg: kgFromG(tipMassG),
+  };
 }

@@ -5,14 +5,6 @@ import { degFromRad, radFromDeg } from "../../units.ts";
  * of some loft, rolled about the target line, points atan(tan(loft)·sin(Δlie)) aside. Positive, towards the heel side, when
  * the toe is up. Derived from vectors, no published source.
  */
-export function lieAim(given: {
-	readonly loftDeg: number;
-	readonly lieErrorDeg: number;
-}): number {
-	return degFromRad(
-		Math.atan(
-			Math.tan(radFromDeg(given.loftDeg)) *
-				Math.sin(radFromDeg(given.lieErrorDeg)),
-		),
-	);
+export function lieAim(given: { readonly loftDeg: number; readonly lieErrorDeg: number }): number {
+  return degFromRad(Math.atan(Math.tan(radFromDeg(given.loftDeg)) * Math.sin(radFromDeg(given.lieErrorDeg))));
 }

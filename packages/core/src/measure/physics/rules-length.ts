@@ -5,13 +5,13 @@ const planesDeg = 60;
 
 /** What the difference between the trade's length and that of the Rules depends on. */
 export interface RuledClub {
-	/** Along the shaft axis, from where it meets the ground with the sole flat to the end of the grip. */
-	readonly playingLengthIn: number;
-	readonly lieDeg: number;
-	/** Of the sole from heel to toe. */
-	readonly soleRadiusIn: number;
-	/** From where the shaft axis meets the ground to where the sole touches it, towards the toe. */
-	readonly contactFromAxisIn: number;
+  /** Along the shaft axis, from where it meets the ground with the sole flat to the end of the grip. */
+  readonly playingLengthIn: number;
+  readonly lieDeg: number;
+  /** Of the sole from heel to toe. */
+  readonly soleRadiusIn: number;
+  /** From where the shaft axis meets the ground to where the sole touches it, towards the toe. */
+  readonly contactFromAxisIn: number;
 }
 
 /**
@@ -29,9 +29,7 @@ export interface RuledClub {
  * above 1/16 in for a driver of 58°.
  */
 export function rulesLength(club: RuledClub): number {
-	const turnRad = radFromDeg(club.lieDeg - planesDeg);
-	const rolledIn =
-		club.soleRadiusIn * (1 - Math.cos(turnRad)) -
-		club.contactFromAxisIn * Math.sin(turnRad);
-	return club.playingLengthIn + rolledIn / Math.sin(radFromDeg(planesDeg));
+  const turnRad = radFromDeg(club.lieDeg - planesDeg);
+  const rolledIn = club.soleRadiusIn * (1 - Math.cos(turnRad)) - club.contactFromAxisIn * Math.sin(turnRad);
+  return club.playingLengthIn + rolledIn / Math.sin(radFromDeg(planesDeg));
 }
