@@ -24,7 +24,7 @@ export {
 } from "./parts/part.ts";
 export { type Joint, jointSchema } from "./parts/joint.ts";
 export { type Claim, claimSchema } from "./parts/claim.ts";
-export { type Goal, goalSchema, type Skill, skillSchema, skills, type Target } from "./parts/goal.ts";
+export { type Goal, goalSchema, type Skill, skillSchema, skills, type Target, targetSchema } from "./parts/goal.ts";
 export type { TypicalRow } from "./parts/typical.ts";
 export type { CautionRow, Reference, WorkRow } from "./parts/reference.ts";
 export { type Parsed, parseWith, type Refusal } from "./parts/refusal.ts";
@@ -36,7 +36,7 @@ export type { Finding } from "./findings/finding.ts";
 export { type Build, buildSchema, type ClubParts } from "./measure/build.ts";
 export type { BasisEntry, Estimate, Estimates, SettingEstimate, SwingWeightEstimate } from "./measure/estimate.ts";
 export { type EstimatedClub, estimateClub } from "./measure/estimates.ts";
-export { tune, type Tuned, type TuneOptions, type TuneSolution, type TuneTarget } from "./measure/tune.ts";
+export { type EffectName, tune, type Tuned, type TuneOptions, type TuneSolution, type TuneTarget } from "./measure/tune.ts";
 
 export type { Rule } from "./rules/rule.ts";
 export { rules } from "./rules/index.ts";
