@@ -10,7 +10,10 @@ const dataFolder = fileURLToPath(new URL("../../data", import.meta.url));
 
 /** A server in memory, without the example unless one is given; closed when the test is over. */
 export async function testApp(options: Partial<AppOptions> = {}) {
-  const app = await buildApp({ reference: readReference(dataFolder), ...options });
+  const app = await buildApp({
+    reference: readReference(dataFolder),
+    ...options,
+  });
   onTestFinished(() => app.close());
   return app;
 }
@@ -18,10 +21,23 @@ export async function testApp(options: Partial<AppOptions> = {}) {
 export type TestApp = Awaited<ReturnType<typeof testApp>>;
 
 /** Asks the server; a body is sent as JSON. Returns the status and the body read. */
-export async function ask(app: TestApp, method: "GET" | "POST" | "PUT" | "PATCH" | "DELETE", url: string, body?: object) {
-  const reply = await app.inject({ method, url, ...(body === undefined ? {} : { payload: body }) });
+export async function ask(
+  app: TestApp,
+  method: "GET" | "POST" | "PUT" | "PATCH" | "DELETE",
+  url: string,
+  body?: object,
+) {
+  const reply = await app.inject({
+    method,
+    url,
+    ...(body === undefined ? {} : { payload: body }),
+  });
   const isJson = String(reply.headers["content-type"]).startsWith("application/json");
-  return { status: reply.statusCode, body: isJson ? reply.json() : reply.body, headers: reply.headers };
+  return {
+    status: reply.statusCode,
+    body: isJson ? reply.json() : reply.body,
+    headers: reply.headers,
+  };
 }
 
 /** A folder that is gone when the test is over. */
@@ -64,12 +80,27 @@ export const looseParts = {
     material: "graphite",
     flex: "regular",
     massG: 60,
-    length: { lengthIn: { value: 43.5, plusMinus: 0.06, source: "measured" }, basis: "shaft-alone" },
+    length: {
+      lengthIn: { value: 43.5, plusMinus: 0.06, source: "measured" },
+      basis: "shaft-alone",
+    },
     tip: { diameterIn: 0.335, form: "parallel", parallelSectionIn: 3 },
     buttDiameterIn: 0.6,
     balanceFromTipIn: 22.5,
   },
-  grip: { id: "g1", kind: "grip", massG: 50, coreDiameterIn: 0.6, lengthIn: 10.5, capThicknessIn: 0.15, cgFromCapIn: 3.9 },
+  grip: {
+    id: "g1",
+    kind: "grip",
+    massG: 50,
+    coreDiameterIn: 0.6,
+    lengthIn: 10.5,
+    capThicknessIn: 0.15,
+    cgFromCapIn: 3.9,
+  },
 } as const;
 
-export const bondedShaft = { id: "j1", type: "bonded", parts: ["a1", "s1"] } as const;
+export const bondedShaft = {
+  id: "j1",
+  type: "bonded",
+  parts: ["a1", "s1"],
+} as const;

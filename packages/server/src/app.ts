@@ -1,8 +1,8 @@
 import type { Reference } from "@ferrule/core";
 import Fastify, { type FastifyServerOptions } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
-import type { BenchContents } from "./bench/bench-contents.ts";
 import { openBench } from "./bench/bench.ts";
+import type { BenchContents } from "./bench/bench-contents.ts";
 import { errorTable, problemBody } from "./errors.ts";
 import { addErrorReplies, problemOf } from "./plugins/error-replies.ts";
 import { addJsonBody } from "./plugins/json-body.ts";
@@ -45,7 +45,9 @@ export async function buildApp(options: AppOptions): Promise<App> {
     frameworkErrors: (error, _request, reply) => {
       const stated = problemOf(error);
       // This runs outside of any route, so the reply is written without a schema.
-      reply.raw.writeHead(errorTable[stated.code].status, { "content-type": "application/json; charset=utf-8" });
+      reply.raw.writeHead(errorTable[stated.code].status, {
+        "content-type": "application/json; charset=utf-8",
+      });
       reply.raw.end(JSON.stringify(problemBody(stated)));
     },
   }).withTypeProvider<ZodTypeProvider>();
@@ -57,7 +59,12 @@ export async function buildApp(options: AppOptions): Promise<App> {
   await addSecurityHeaders(app);
   await addRateLimit(app);
   await addOpenApi(app, version);
-  addRoutes(app, { bench, settings: tables.settings, reference: options.reference, version });
+  addRoutes(app, {
+    bench,
+    settings: tables.settings,
+    reference: options.reference,
+    version,
+  });
   await addPage(app, options.pageFolder);
   return app;
 }

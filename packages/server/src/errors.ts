@@ -3,17 +3,41 @@ import type { Refusal } from "@ferrule/core";
 /** Every way a request can fail: the code the caller can act on, the HTTP status, and the words when there are none better. */
 export const errorTable = {
   "bad-request": { status: 400, message: "The request was not understood" },
-  "foreign-host": { status: 403, message: "Requests are taken only under this machine's own name" },
+  "foreign-host": {
+    status: 403,
+    message: "Requests are taken only under this machine's own name",
+  },
   "not-found": { status: 404, message: "There is nothing at this address" },
-  "id-taken": { status: 409, message: "Something on the bench has that id already" },
-  "bench-not-empty": { status: 409, message: "The bench is not empty; confirm to replace what is on it with the example" },
+  "id-taken": {
+    status: 409,
+    message: "Something on the bench has that id already",
+  },
+  "bench-not-empty": {
+    status: 409,
+    message: "The bench is not empty; confirm to replace what is on it with the example",
+  },
   "not-the-example": { status: 409, message: "The bench is your own already" },
-  "nothing-to-undo": { status: 409, message: "There is no delete left to undo" },
+  "nothing-to-undo": {
+    status: 409,
+    message: "There is no delete left to undo",
+  },
   "too-large": { status: 413, message: "The request is larger than 8 MB" },
-  "wrong-media-type": { status: 415, message: "The body has to be sent as application/json" },
-  "too-many": { status: 429, message: "Too many requests in a short time; wait a minute" },
-  "our-bug": { status: 500, message: "Something went wrong on our side; nothing was changed by this request" },
-  disk: { status: 503, message: "The database could not be read or written; nothing was changed by this request" },
+  "wrong-media-type": {
+    status: 415,
+    message: "The body has to be sent as application/json",
+  },
+  "too-many": {
+    status: 429,
+    message: "Too many requests in a short time; wait a minute",
+  },
+  "our-bug": {
+    status: 500,
+    message: "Something went wrong on our side; nothing was changed by this request",
+  },
+  disk: {
+    status: 503,
+    message: "The database could not be read or written; nothing was changed by this request",
+  },
 } as const;
 
 export type ErrorCode = keyof typeof errorTable;
@@ -25,13 +49,19 @@ export interface Problem {
   readonly refusals?: readonly Refusal[];
 }
 
-export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };
+export type Outcome<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problem: Problem };
 
 export function done<T>(value: T): Outcome<T> {
   return { ok: true, value };
 }
 
-export function problem(code: ErrorCode, message?: string, refusals?: readonly Refusal[]): { ok: false; problem: Problem } {
+export function problem(
+  code: ErrorCode,
+  message?: string,
+  refusals?: readonly Refusal[],
+): { ok: false; problem: Problem } {
   return { ok: false, problem: { code, message, refusals } };
 }
 
@@ -45,7 +75,7 @@ export class ProblemError extends Error {
 }
 
 /** The value of an outcome; a problem is thrown for the error handler to render. */
-export function valueOf<T>(outcome: Outcome<T>): T {
+export function valueOrThrow<T>(outcome: Outcome<T>): T {
   if (outcome.ok) return outcome.value;
   throw new ProblemError(outcome.problem);
 }
@@ -53,5 +83,7 @@ export function valueOf<T>(outcome: Outcome<T>): T {
 /** The reply that a problem is told in. */
 export function problemBody({ code, message, refusals }: Problem) {
   const error = { code, message: message ?? errorTable[code].message };
-  return { error: refusals && refusals.length > 0 ? { ...error, refusals } : error };
+  return {
+    error: refusals && refusals.length > 0 ? { ...error, refusals } : error,
+  };
 }

@@ -38,7 +38,9 @@ async function start(): Promise<void> {
     throw listenProblem(error, host, port);
   }
   for (const signal of ["SIGTERM", "SIGINT"] as const) process.once(signal, () => void app.close());
-  process.stdout.write(`Ferrule is at ${addressOf(app.server.address() as AddressInfo)} and keeps its bench in ${dataFolder}\n`);
+  process.stdout.write(
+    `Ferrule is at ${addressOf(app.server.address() as AddressInfo)} and keeps its bench in ${dataFolder}\n`,
+  );
 }
 
 function addressOf({ address, family, port }: AddressInfo): string {

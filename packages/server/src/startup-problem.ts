@@ -11,10 +11,14 @@ export function listenProblem(error: unknown, host: string, port: number): unkno
     );
   }
   if (code === "EACCES") {
-    return new StartupProblem(`Port ${port} on ${host} may not be used by this account. Choose a port above 1023: FERRULE_PORT=4310`);
+    return new StartupProblem(
+      `Port ${port} on ${host} may not be used by this account. Choose a port above 1023: FERRULE_PORT=4310`,
+    );
   }
   if (code === "EADDRNOTAVAIL" || code === "ENOTFOUND") {
-    return new StartupProblem(`${host} is not an address of this machine. Leave FERRULE_HOST out, or set it to 127.0.0.1`);
+    return new StartupProblem(
+      `${host} is not an address of this machine. Leave FERRULE_HOST out, or set it to 127.0.0.1`,
+    );
   }
   return error;
 }

@@ -1,12 +1,13 @@
-import { type Claim, type Goal, type Joint, type Part, claimSchema, goalSchema, jointSchema, partSchema } from "@ferrule/core";
+import type { Claim, Goal, Joint, Part } from "@ferrule/core";
 import { z } from "zod";
+import { namedClaimSchema, namedGoalSchema, namedJointSchema, namedPartSchema } from "../wire/named.ts";
 
 /** Everything a bench holds, as it is sent, kept in a file and exported. */
 export const benchContentsSchema = z.strictObject({
-  parts: z.array(partSchema),
-  joints: z.array(jointSchema).optional(),
-  claims: z.array(claimSchema).optional(),
-  goal: goalSchema.optional(),
+  parts: z.array(namedPartSchema),
+  joints: z.array(namedJointSchema).optional(),
+  claims: z.array(namedClaimSchema).optional(),
+  goal: namedGoalSchema.optional(),
 });
 
 export interface BenchContents {
@@ -16,7 +17,12 @@ export interface BenchContents {
   readonly goal: Goal;
 }
 
-export const emptyContents: BenchContents = { parts: [], joints: [], claims: [], goal: {} };
+export const emptyContents: BenchContents = {
+  parts: [],
+  joints: [],
+  claims: [],
+  goal: {},
+};
 
 /** The same contents with nothing left out. */
 export function completeContents(written: z.infer<typeof benchContentsSchema>): BenchContents {

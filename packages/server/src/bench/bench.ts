@@ -84,7 +84,10 @@ function putExample(tables: Tables, example: BenchContents): void {
   tables.settings.markExample(example.parts.length > 0);
 }
 
-function takeIn(tables: Tables, { parts = [], joints = [], claims = [], goal }: Partial<BenchContents>): void {
+function takeIn(
+  tables: Tables,
+  { parts = [], joints = [], claims = [], goal }: Partial<BenchContents>,
+): void {
   for (const part of parts) upsert(tables.parts, part);
   for (const joint of joints) upsert(tables.joints, named("joint", joint, tables.joints));
   for (const claim of claims) upsert(tables.claims, named("claim", claim, tables.claims));
@@ -96,6 +99,13 @@ function upsert<T extends { id?: string }>(table: DocumentTable<T>, value: T & {
   else table.replace(value.id, value);
 }
 
-function named<T extends { id?: string }>(stem: string, value: T, table: DocumentTable<T>): T & { id: string } {
-  return { ...value, id: value.id ?? newId(stem, (id) => table.get(id) !== undefined) };
+function named<T extends { id?: string }>(
+  stem: string,
+  value: T,
+  table: DocumentTable<T>,
+): T & { id: string } {
+  return {
+    ...value,
+    id: value.id ?? newId(stem, (id) => table.get(id) !== undefined),
+  };
 }

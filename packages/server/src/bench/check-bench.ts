@@ -9,7 +9,12 @@ export function checkBench({ parts, joints, claims }: BenchContents): Refusal[] 
     ...repeatedIds("parts", parts),
     ...repeatedIds("joints", joints),
     ...repeatedIds("claims", claims),
-    ...joints.flatMap((joint, at) => book.enter(joint).map((refusal) => ({ ...refusal, field: `joints.${at}.${refusal.field}` }))),
+    ...joints.flatMap((joint, at) =>
+      book.enter(joint).map((refusal) => ({
+        ...refusal,
+        field: `joints.${at}.${refusal.field}`,
+      })),
+    ),
   ];
 }
 
@@ -20,6 +25,12 @@ function repeatedIds(list: string, items: readonly { readonly id?: string }[]): 
       if (id !== undefined) seen.add(id);
       return [];
     }
-    return [{ field: `${list}.${at}.id`, got: JSON.stringify(id), expected: "an id that nothing before it in the list has" }];
+    return [
+      {
+        field: `${list}.${at}.id`,
+        got: JSON.stringify(id),
+        expected: "an id that nothing before it in the list has",
+      },
+    ];
   });
 }

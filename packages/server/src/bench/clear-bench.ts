@@ -7,7 +7,10 @@ export function clearBench(tables: Tables): Deletion {
     parts: tables.parts.all(),
     joints: tables.joints.all(),
     claims: tables.claims.all(),
-    bench: { goal: tables.goals.read(), example: tables.settings.isExample() ?? false },
+    bench: {
+      goal: tables.goals.read(),
+      example: tables.settings.isExample() ?? false,
+    },
   };
   for (const table of [tables.joints, tables.claims, tables.parts]) table.clear();
   tables.goals.write({});

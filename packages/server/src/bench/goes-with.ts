@@ -11,12 +11,19 @@ export interface GoesWith {
 }
 
 /** The part of an answer that names this one, at most `limit` of each; the counts cover all that the answer held. */
-export function goesWith(part: Part, { clubs, nearMisses, wants, questions }: Resolution, limit: number): GoesWith {
-  const names = (one: Club | NearMiss) => one.head === part.id || one.adapter === part.id || one.shaft === part.id;
+export function goesWith(
+  part: Part,
+  { clubs, nearMisses, wants, questions }: Resolution,
+  limit: number,
+): GoesWith {
+  const names = (one: Club | NearMiss) =>
+    one.head === part.id || one.adapter === part.id || one.shaft === part.id;
   const own = {
     clubs: clubs.filter((club) => names(club) || club.grip === part.id),
     nearMisses: nearMisses.filter(names),
-    wants: wants.filter(({ completes }) => completes.some(({ head, shaft }) => head === part.id || shaft === part.id)),
+    wants: wants.filter(({ completes }) =>
+      completes.some(({ head, shaft }) => head === part.id || shaft === part.id),
+    ),
     questions: questions.filter((question) => question.part === part.id),
   };
   return {

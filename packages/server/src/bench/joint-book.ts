@@ -5,12 +5,28 @@ type Port = readonly [PartKind, string];
 
 /** What each type of joint connects. A place holds one joint at most, which also rules out every ring of joints. */
 const connections: Readonly<Record<Joint["type"], readonly (readonly [Port, Port])[]>> = {
-  screwed: [[["head", "socket"], ["adapter", "seat"]]],
-  bonded: [
-    [["adapter", "bore"], ["shaft", "tip"]],
-    [["head", "socket"], ["shaft", "tip"]],
+  screwed: [
+    [
+      ["head", "socket"],
+      ["adapter", "seat"],
+    ],
   ],
-  gripped: [[["grip", "core"], ["shaft", "butt"]]],
+  bonded: [
+    [
+      ["adapter", "bore"],
+      ["shaft", "tip"],
+    ],
+    [
+      ["head", "socket"],
+      ["shaft", "tip"],
+    ],
+  ],
+  gripped: [
+    [
+      ["grip", "core"],
+      ["shaft", "butt"],
+    ],
+  ],
 };
 
 const expectedKinds: Readonly<Record<Joint["type"], string>> = {
@@ -33,15 +49,36 @@ export function openJointBook(parts: Iterable<Part>): JointBook {
   return { enter: (joint) => enterJoint(kinds, taken, joint) };
 }
 
-function enterJoint(kinds: ReadonlyMap<string, PartKind>, taken: Map<string, Joint>, joint: Joint): Refusal[] {
+function enterJoint(
+  kinds: ReadonlyMap<string, PartKind>,
+  taken: Map<string, Joint>,
+  joint: Joint,
+): Refusal[] {
   const unknown = joint.parts.flatMap((id, at) =>
-    kinds.has(id) ? [] : [{ field: `parts.${at}`, got: JSON.stringify(id), expected: "the id of a part on the same bench" }],
+    kinds.has(id)
+      ? []
+      : [
+          {
+            field: `parts.${at}`,
+            got: JSON.stringify(id),
+            expected: "the id of a part on the same bench",
+          },
+        ],
   );
   if (unknown.length > 0) return unknown;
-  const ports = portsOf(joint, joint.parts.map((id) => kinds.get(id)));
+  const ports = portsOf(
+    joint,
+    joint.parts.map((id) => kinds.get(id)),
+  );
   if (ports === undefined) {
     const got = joint.parts.map((id) => `the ${kinds.get(id)} "${id}"`).join(" and ");
-    return [{ field: "parts", got, expected: `${expectedKinds[joint.type]}, for a joint of type ${joint.type}` }];
+    return [
+      {
+        field: "parts",
+        got,
+        expected: `${expectedKinds[joint.type]}, for a joint of type ${joint.type}`,
+      },
+    ];
   }
   const keys = joint.parts.map((id, at) => `${ports[at]} of ${JSON.stringify(id)}`);
   const refused = keys.flatMap((key, at) => refusalOfTaken(taken.get(key), key, at));
@@ -60,5 +97,11 @@ function portsOf(joint: Joint, kinds: readonly (PartKind | undefined)[]): readon
 function refusalOfTaken(other: Joint | undefined, key: string, at: number): Refusal[] {
   if (other === undefined) return [];
   const got = `the ${key}, ${other.type} already (${other.parts.map((id) => JSON.stringify(id)).join(" with ")})`;
-  return [{ field: `parts.${at}`, got, expected: "a place that no other joint takes up" }];
+  return [
+    {
+      field: `parts.${at}`,
+      got,
+      expected: "a place that no other joint takes up",
+    },
+  ];
 }

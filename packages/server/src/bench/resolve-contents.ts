@@ -8,5 +8,7 @@ export function resolveContents(contents: BenchContents, reference: Reference): 
   const refusals = checkBench(contents);
   if (refusals.length > 0) return problem("bad-request", "The bench does not hold together", refusals);
   const result = resolveBench(contents, rules, reference);
-  return result.ok ? done(result.resolution) : problem("bad-request", "The bench does not hold together", result.refusals);
+  return result.ok
+    ? done(result.resolution)
+    : problem("bad-request", "The bench does not hold together", result.refusals);
 }

@@ -7,7 +7,11 @@ import { newId } from "./new-id.ts";
 
 /** What a delete took away, and how many deletes can be undone now. */
 export interface Removed {
-  readonly deleted: { readonly parts: readonly Part[]; readonly joints: readonly Joint[]; readonly claims: readonly Claim[] };
+  readonly deleted: {
+    readonly parts: readonly Part[];
+    readonly joints: readonly Joint[];
+    readonly claims: readonly Claim[];
+  };
   readonly undo: number;
 }
 
@@ -39,19 +43,30 @@ export function openShelf<T extends { id?: string }>(tables: Tables, spec: Shelf
     get: (id) => found(spec, id, ({ value }) => done(value)),
     add: (value) => tables.together(() => add(spec, value)),
     put: (id, value) => tables.together(() => found(spec, id, () => put(spec, id, value))),
-    remove: (id) => tables.together(() => found(spec, id, (placed) => done(removeFrom(tables, spec.deletion(placed))))),
+    remove: (id) =>
+      tables.together(() => found(spec, id, (placed) => done(removeFrom(tables, spec.deletion(placed))))),
   };
 }
 
-function found<T extends { id?: string }, R>(spec: ShelfSpec<T>, id: string, then: (placed: Placed<T>) => Outcome<R>): Outcome<R> {
+function found<T extends { id?: string }, R>(
+  spec: ShelfSpec<T>,
+  id: string,
+  then: (placed: Placed<T>) => Outcome<R>,
+): Outcome<R> {
   const placed = spec.table.get(id);
-  return placed === undefined ? problem("not-found", `There is no ${spec.noun} "${id}" on the bench`) : then(placed);
+  return placed === undefined
+    ? problem("not-found", `There is no ${spec.noun} "${id}" on the bench`)
+    : then(placed);
 }
 
 function add<T extends { id?: string }>(spec: ShelfSpec<T>, value: T): Outcome<T> {
   const isTaken = (id: string) => spec.table.get(id) !== undefined;
   if (value.id !== undefined && isTaken(value.id)) {
-    const refusal = { field: "id", got: JSON.stringify(value.id), expected: `an id that no other ${spec.noun} on the bench has` };
+    const refusal = {
+      field: "id",
+      got: JSON.stringify(value.id),
+      expected: `an id that no other ${spec.noun} on the bench has`,
+    };
     return problem("id-taken", `There is a ${spec.noun} "${value.id}" on the bench already`, [refusal]);
   }
   const named = { ...value, id: value.id ?? newId(spec.stem(value), isTaken) };
@@ -60,16 +75,25 @@ function add<T extends { id?: string }>(spec: ShelfSpec<T>, value: T): Outcome<T
 
 function put<T extends { id?: string }>(spec: ShelfSpec<T>, id: string, value: T): Outcome<T> {
   if (value.id !== undefined && value.id !== id) {
-    const refusal = { field: "id", got: JSON.stringify(value.id), expected: `${JSON.stringify(id)}, or nothing; an id does not change` };
+    const refusal = {
+      field: "id",
+      got: JSON.stringify(value.id),
+      expected: `${JSON.stringify(id)}, or nothing; an id does not change`,
+    };
     return problem("bad-request", `The ${spec.noun} "${id}" was not changed`, [refusal]);
   }
   const named = { ...value, id };
   return settle(spec, named, () => spec.table.replace(id, named));
 }
 
-function settle<T extends { id?: string }>(spec: ShelfSpec<T>, named: T & { id: string }, write: () => void): Outcome<T> {
+function settle<T extends { id?: string }>(
+  spec: ShelfSpec<T>,
+  named: T & { id: string },
+  write: () => void,
+): Outcome<T> {
   const refusals = spec.refusals(named);
-  if (refusals.length > 0) return problem("bad-request", `The ${spec.noun} "${named.id}" was not taken`, refusals);
+  if (refusals.length > 0)
+    return problem("bad-request", `The ${spec.noun} "${named.id}" was not taken`, refusals);
   write();
   return done<T>(named);
 }

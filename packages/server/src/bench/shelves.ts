@@ -10,7 +10,11 @@ export function partsShelf(tables: Tables): Shelf<Part> {
     table: tables.parts,
     stem: ({ kind }) => kind,
     refusals: (part) => changedKindRefusals(tables, part, jointsOf(part.id).length),
-    deletion: (placed) => ({ parts: [placed], joints: jointsOf(placed.value.id), claims: [] }),
+    deletion: (placed) => ({
+      parts: [placed],
+      joints: jointsOf(placed.value.id),
+      claims: [],
+    }),
   });
 }
 
@@ -18,7 +22,13 @@ export function partsShelf(tables: Tables): Shelf<Part> {
 function changedKindRefusals(tables: Tables, part: Part, joints: number): Refusal[] {
   const before = tables.parts.get(part.id)?.value.kind ?? part.kind;
   if (before === part.kind || joints === 0) return [];
-  return [{ field: "kind", got: JSON.stringify(part.kind), expected: `${JSON.stringify(before)}, as long as the part is joined to another` }];
+  return [
+    {
+      field: "kind",
+      got: JSON.stringify(part.kind),
+      expected: `${JSON.stringify(before)}, as long as the part is joined to another`,
+    },
+  ];
 }
 
 export function jointsShelf(tables: Tables): Shelf<Joint> {

@@ -23,7 +23,10 @@ export function undoDelete(tables: Tables): Outcome<Restored> {
     if (deletion === undefined) return problem("nothing-to-undo");
     if (deletion.bench && !hasRoom(tables)) return problem("bench-not-empty", wholeBenchMessage);
     tables.deletions.dropTop();
-    return done({ restored: valuesOf(restore(tables, deletion)), undo: tables.deletions.count() });
+    return done({
+      restored: valuesOf(restore(tables, deletion)),
+      undo: tables.deletions.count(),
+    });
   });
 }
 
@@ -35,14 +38,22 @@ function restore(tables: Tables, deletion: Deletion): Deletion {
     .map((placed) => ({ ...placed, value: withNames(placed.value, renamed) }))
     .filter(({ value }) => jointRefusals(tables, { ...value, id: undefined }).length === 0)
     .map((placed) => putBack(tables.joints, placed));
-  return { parts, joints, claims: deletion.claims.map((placed) => putBack(tables.claims, placed)) };
+  return {
+    parts,
+    joints,
+    claims: deletion.claims.map((placed) => putBack(tables.claims, placed)),
+  };
 }
 
-const wholeBenchMessage = "The next thing to undo would bring back a whole bench, and the present one is not empty";
+const wholeBenchMessage =
+  "The next thing to undo would bring back a whole bench, and the present one is not empty";
 
 /** A whole bench only comes back in place of the example, or of an empty bench. */
 function hasRoom(tables: Tables): boolean {
-  return tables.settings.isExample() === true || (tables.parts.all().length === 0 && tables.claims.all().length === 0);
+  return (
+    tables.settings.isExample() === true ||
+    (tables.parts.all().length === 0 && tables.claims.all().length === 0)
+  );
 }
 
 function makeRoom(tables: Tables, bench: NonNullable<Deletion["bench"]>): void {
@@ -54,7 +65,10 @@ function makeRoom(tables: Tables, bench: NonNullable<Deletion["bench"]>): void {
 function putBack<T extends { id?: string }>(table: DocumentTable<T>, { place, value }: Placed<T>): Placed<T> {
   const stem = value.id as string;
   const isTaken = (id: string) => table.get(id) !== undefined;
-  const named = { ...value, id: isTaken(stem) ? newId(stem, isTaken, 2) : stem };
+  const named = {
+    ...value,
+    id: isTaken(stem) ? newId(stem, isTaken, 2) : stem,
+  };
   table.insert(named, place);
   return { place, value: named };
 }

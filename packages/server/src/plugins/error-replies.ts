@@ -7,9 +7,18 @@ const fastifyProblems: Readonly<Record<string, Problem>> = {
   FST_ERR_CTP_INVALID_MEDIA_TYPE: { code: "wrong-media-type" },
   FST_ERR_CTP_EMPTY_JSON_BODY: {
     code: "bad-request",
-    refusals: [{ field: "(the body)", got: "nothing", expected: "JSON, or no content-type header" }],
+    refusals: [
+      {
+        field: "(the body)",
+        got: "nothing",
+        expected: "JSON, or no content-type header",
+      },
+    ],
   },
-  FST_ERR_BAD_URL: { code: "bad-request", message: "The address of the request cannot be read" },
+  FST_ERR_BAD_URL: {
+    code: "bad-request",
+    message: "The address of the request cannot be read",
+  },
 };
 
 /** SQLite's primary result codes that are the disk's fault: busy, locked, read-only, I/O, corrupt, full, cannot open. */
@@ -30,7 +39,11 @@ export function problemOf(error: FastifyError | ProblemError): Problem {
   const known = fastifyProblems[error.code];
   if (known) return known;
   if (error.statusCode === 429) return { code: "too-many" };
-  if (error.statusCode === 400) return { code: "bad-request", refusals: [{ field: "(the body)", got: error.message, expected: "JSON" }] };
+  if (error.statusCode === 400)
+    return {
+      code: "bad-request",
+      refusals: [{ field: "(the body)", got: error.message, expected: "JSON" }],
+    };
   const { errcode } = error as { errcode?: number };
   if (errcode !== undefined && diskCodes.has(errcode & 0xff)) return { code: "disk" };
   return { code: "our-bug" };

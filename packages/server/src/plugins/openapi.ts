@@ -1,6 +1,6 @@
 import swagger from "@fastify/swagger";
 import type { FastifyInstance } from "fastify";
-import { jsonSchemaTransform } from "fastify-type-provider-zod";
+import { jsonSchemaTransform, jsonSchemaTransformObject } from "fastify-type-provider-zod";
 
 /** Describes every route registered after it; `/api/openapi.json` gives the description. */
 export async function addOpenApi(app: FastifyInstance, version: string): Promise<void> {
@@ -14,5 +14,6 @@ export async function addOpenApi(app: FastifyInstance, version: string): Promise
       },
     },
     transform: jsonSchemaTransform,
+    transformObject: jsonSchemaTransformObject,
   });
 }

@@ -8,7 +8,9 @@ const loopbackNames = ["localhost", "127.0.0.1", "[::1]"];
  * (DNS rebinding), or send a form here: the Host has to be ours, and the Origin too where the browser states one.
  */
 export function addOwnHost(app: FastifyInstance, allowedHosts: readonly string[]): void {
-  const own = new Set([...loopbackNames, ...allowedHosts.map(nameInAddress)].map((name) => name.toLowerCase()));
+  const own = new Set(
+    [...loopbackNames, ...allowedHosts.map(nameInAddress)].map((name) => name.toLowerCase()),
+  );
   app.addHook("onRequest", async (request) => {
     if (!isOwn(request, own)) throw new ProblemError({ code: "foreign-host" });
   });
@@ -18,7 +20,9 @@ function isOwn({ headers }: FastifyRequest, own: ReadonlySet<string>): boolean {
   const host = hostName(`http://${headers.host ?? ""}`);
   if (host === undefined || !own.has(host)) return false;
   const { origin } = headers;
-  return origin === undefined || URL.parse?.(origin)?.host === headers.host || own.has(hostName(origin) ?? "");
+  return (
+    origin === undefined || URL.parse?.(origin)?.host === headers.host || own.has(hostName(origin) ?? "")
+  );
 }
 
 function hostName(address: string): string | undefined {

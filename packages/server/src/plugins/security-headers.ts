@@ -18,5 +18,6 @@ export async function addSecurityHeaders(app: FastifyInstance): Promise<void> {
       },
     },
     strictTransportSecurity: false,
+    frameguard: { action: "deny" },
   });
 }

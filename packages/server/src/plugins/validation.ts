@@ -10,9 +10,17 @@ export function addValidation(app: FastifyInstance): void {
   app.setSerializerCompiler(serializerCompiler);
 }
 
-const refusingCompiler: FastifySchemaCompiler<z.ZodType> = ({ schema, httpPart }) => (input) => {
-  const parsed = parseWith(schema, input);
-  if (parsed.ok) return { value: parsed.value };
-  const message = `The ${httpPart === "body" ? "body" : "address"} of the request was not taken`;
-  return { error: new ProblemError({ code: "bad-request", message, refusals: parsed.refusals }) };
-};
+const refusingCompiler: FastifySchemaCompiler<z.ZodType> =
+  ({ schema, httpPart }) =>
+  (input) => {
+    const parsed = parseWith(schema, input);
+    if (parsed.ok) return { value: parsed.value };
+    const message = `The ${httpPart === "body" ? "body" : "address"} of the request was not taken`;
+    return {
+      error: new ProblemError({
+        code: "bad-request",
+        message,
+        refusals: parsed.refusals,
+      }),
+    };
+  };

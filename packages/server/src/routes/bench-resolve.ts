@@ -1,14 +1,17 @@
 import { resolveContents } from "../bench/resolve-contents.ts";
-import { valueOf } from "../errors.ts";
+import { valueOrThrow } from "../errors.ts";
 import { replies } from "../wire/replies.ts";
 import { resolutionSchema } from "../wire/resolution.ts";
 import { goalWith, resolveQuerySchema } from "../wire/resolve-query.ts";
 import type { App, RouteContext } from "./context.ts";
 
 export function addBenchResolve(app: App, { bench, reference }: RouteContext): void {
-  const schema = { querystring: resolveQuerySchema, response: replies(resolutionSchema) };
+  const schema = {
+    querystring: resolveQuerySchema,
+    response: replies(resolutionSchema),
+  };
   app.get("/api/bench/resolve", { schema }, async ({ query }) => {
     const { parts, joints, claims, goal } = bench.view();
-    return valueOf(resolveContents({ parts, joints, claims, goal: goalWith(goal, query) }, reference));
+    return valueOrThrow(resolveContents({ parts, joints, claims, goal: goalWith(goal, query) }, reference));
   });
 }

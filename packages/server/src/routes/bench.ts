@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { valueOf } from "../errors.ts";
+import { valueOrThrow } from "../errors.ts";
 import { benchViewSchema, replies, restoredSchema } from "../wire/replies.ts";
 import type { App, RouteContext } from "./context.ts";
 
@@ -8,9 +8,11 @@ const exampleBodySchema = z.strictObject({ confirm: z.boolean().optional() }).nu
 export function addBench(app: App, { bench }: RouteContext): void {
   const view = { response: replies(benchViewSchema) };
   app.get("/api/bench", { schema: view }, async () => bench.view());
-  app.post("/api/bench/undo", { schema: { response: replies(restoredSchema) } }, async () => valueOf(bench.undo()));
-  app.post("/api/bench/start-own", { schema: view }, async () => valueOf(bench.startOwn()));
+  app.post("/api/bench/undo", { schema: { response: replies(restoredSchema) } }, async () =>
+    valueOrThrow(bench.undo()),
+  );
+  app.post("/api/bench/start-own", { schema: view }, async () => valueOrThrow(bench.startOwn()));
   app.post("/api/bench/example", { schema: { body: exampleBodySchema, ...view } }, async ({ body }) =>
-    valueOf(bench.loadExample(body?.confirm ?? false)),
+    valueOrThrow(bench.loadExample(body?.confirm ?? false)),
   );
 }

@@ -1,12 +1,18 @@
+import type { IncomingMessage, ServerResponse } from "node:http";
 import type { Reference } from "@ferrule/core";
 import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
-import type { IncomingMessage, ServerResponse } from "node:http";
 import type { Bench } from "../bench/bench.ts";
 import type { SettingsTable } from "../store/settings.ts";
 
 /** A Fastify whose routes take the types of their zod schemas. */
-export type App = FastifyInstance<RawServerDefault, IncomingMessage, ServerResponse, FastifyBaseLogger, ZodTypeProvider>;
+export type App = FastifyInstance<
+  RawServerDefault,
+  IncomingMessage,
+  ServerResponse,
+  FastifyBaseLogger,
+  ZodTypeProvider
+>;
 
 /** What routes work with. */
 export interface RouteContext {

@@ -5,17 +5,31 @@ import { writeCsv } from "../transfer/write-csv.ts";
 import { errorReplySchema, replies } from "../wire/replies.ts";
 import type { App, RouteContext } from "./context.ts";
 
-const csvReply = { 200: { content: { "text/csv": { schema: z.string() } } }, "4xx": errorReplySchema, "5xx": errorReplySchema };
+const csvReply = {
+  200: { content: { "text/csv": { schema: z.string() } } },
+  "4xx": errorReplySchema,
+  "5xx": errorReplySchema,
+};
 const querySchema = z.strictObject({ kind: z.enum(rowKinds).optional() });
 
 export function addExports(app: App, { bench }: RouteContext): void {
-  app.get("/api/bench/export.json", { schema: { response: replies(benchContentsSchema) } }, async (_request, reply) => {
-    const { parts, joints, claims, goal } = bench.view();
-    return reply.header("content-disposition", 'attachment; filename="ferrule-bench.json"').send({ parts, joints, claims, goal });
-  });
-  app.get("/api/bench/export.csv", { schema: { querystring: querySchema, response: csvReply } }, async ({ query }, reply) => {
-    const name = `ferrule-${query.kind ?? "bench"}.csv`;
-    reply.header("content-disposition", `attachment; filename="${name}"`).type("text/csv; charset=utf-8");
-    return reply.send(writeCsv(bench.view(), query.kind));
-  });
+  app.get(
+    "/api/bench/export.json",
+    { schema: { response: replies(benchContentsSchema) } },
+    async (_request, reply) => {
+      const { parts, joints, claims, goal } = bench.view();
+      return reply
+        .header("content-disposition", 'attachment; filename="ferrule-bench.json"')
+        .send({ parts, joints, claims, goal });
+    },
+  );
+  app.get(
+    "/api/bench/export.csv",
+    { schema: { querystring: querySchema, response: csvReply } },
+    async ({ query }, reply) => {
+      const name = `ferrule-${query.kind ?? "bench"}.csv`;
+      reply.header("content-disposition", `attachment; filename="${name}"`).type("text/csv; charset=utf-8");
+      return reply.send(writeCsv(bench.view(), query.kind));
+    },
+  );
 }

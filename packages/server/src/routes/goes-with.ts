@@ -1,15 +1,15 @@
-import { partSchema } from "@ferrule/core";
 import { z } from "zod";
 import { goesWith } from "../bench/goes-with.ts";
 import { resolveContents } from "../bench/resolve-contents.ts";
-import { valueOf } from "../errors.ts";
+import { valueOrThrow } from "../errors.ts";
+import { namedPartSchema } from "../wire/named.ts";
 import { idParamsSchema, replies } from "../wire/replies.ts";
 import { clubSchema, countsSchema, nearMissSchema, questionSchema, wantSchema } from "../wire/resolution.ts";
 import { goalWith, resolveQuerySchema } from "../wire/resolve-query.ts";
 import type { App, RouteContext } from "./context.ts";
 
 const replySchema = z.strictObject({
-  part: partSchema,
+  part: namedPartSchema,
   clubs: z.array(clubSchema),
   nearMisses: z.array(nearMissSchema),
   wants: z.array(wantSchema),
@@ -21,12 +21,18 @@ const replySchema = z.strictObject({
 const widest = 5000;
 
 export function addGoesWith(app: App, { bench, reference }: RouteContext): void {
-  const schema = { params: idParamsSchema, querystring: resolveQuerySchema, response: replies(replySchema) };
+  const schema = {
+    params: idParamsSchema,
+    querystring: resolveQuerySchema,
+    response: replies(replySchema),
+  };
   app.get("/api/bench/parts/:id/goes-with", { schema }, async ({ params, query }) => {
-    const part = valueOf(bench.parts.get(params.id));
+    const part = valueOrThrow(bench.parts.get(params.id));
     const { parts, joints, claims, goal } = bench.view();
     const asked = goalWith(goal, query);
-    const resolution = valueOf(resolveContents({ parts, joints, claims, goal: { ...asked, limit: widest } }, reference));
+    const resolution = valueOrThrow(
+      resolveContents({ parts, joints, claims, goal: { ...asked, limit: widest } }, reference),
+    );
     return goesWith(part, resolution, asked.limit ?? 200);
   });
 }

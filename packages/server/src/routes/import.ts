@@ -6,7 +6,9 @@ import type { App, RouteContext } from "./context.ts";
 const bodySchema = z.strictObject({
   format: z.enum(["csv", "json"], { error: "csv or json" }),
   text: z.string({ error: "the text of the file" }),
-  take: z.enum(["good", "all-or-none"], { error: "good, to take the good rows, or all-or-none" }),
+  take: z.enum(["good", "all-or-none"], {
+    error: "good, to take the good rows, or all-or-none",
+  }),
   dryRun: z.boolean().optional(),
   existing: z.enum(["refuse", "replace"], { error: "refuse or replace" }).optional(),
 });
@@ -14,7 +16,14 @@ const bodySchema = z.strictObject({
 const replySchema = z.strictObject({
   taken: z.number().int(),
   dryRun: z.boolean(),
-  refused: z.array(z.strictObject({ line: z.number().int(), column: z.string(), got: z.string(), expected: z.string() })),
+  refused: z.array(
+    z.strictObject({
+      line: z.number().int(),
+      column: z.string(),
+      got: z.string(),
+      expected: z.string(),
+    }),
+  ),
 });
 
 export function addImport(app: App, { bench }: RouteContext): void {

@@ -13,10 +13,22 @@ import { addOpenApiRoute } from "./openapi.ts";
 import { addParts } from "./parts.ts";
 import { addResolve } from "./resolve.ts";
 import { addSettings } from "./settings.ts";
+import { addTune } from "./tune.ts";
 
 /** Every route, in the order of the description. */
 export function addRoutes(app: App, context: RouteContext): void {
-  const routes = [addResolve, addEstimate, addBench, addParts, addJoints, addClaims, addGoal, addBenchResolve, addGoesWith];
+  const routes = [
+    addResolve,
+    addEstimate,
+    addTune,
+    addBench,
+    addParts,
+    addJoints,
+    addClaims,
+    addGoal,
+    addBenchResolve,
+    addGoesWith,
+  ];
   for (const add of [...routes, addExports, addImport, addSettings, addHealth]) add(app, context);
   addOpenApiRoute(app);
 }

@@ -65,8 +65,13 @@ function makeFolder(folder: string): void {
 function prepare(database: Database): Database {
   // A damaged file is found by reading it, before anything would be written to it.
   const check = database.prepare("PRAGMA quick_check(1)").get() as { quick_check?: string } | undefined;
-  if (check?.quick_check !== "ok") throw Object.assign(new Error(check?.quick_check ?? "no answer"), { errcode: 11 });
-  database.exec("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA busy_timeout = 2000");
+  if (check?.quick_check !== "ok")
+    throw Object.assign(new Error(check?.quick_check ?? "no answer"), {
+      errcode: 11,
+    });
+  database.exec(
+    "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA busy_timeout = 2000",
+  );
   // Asks for the right to write without writing, so that a read-only file is known now and not at the first change.
   database.exec("BEGIN IMMEDIATE; ROLLBACK");
   migrate(database);
@@ -84,7 +89,9 @@ function openProblem(error: unknown, file: string, folder: string): unknown {
     );
   }
   if (primary === 5 || primary === 6) {
-    return new StartupProblem(`The bench's database ${file} is in use by another program. Stop that program, or set FERRULE_DATA to another folder`);
+    return new StartupProblem(
+      `The bench's database ${file} is in use by another program. Stop that program, or set FERRULE_DATA to another folder`,
+    );
   }
   // Read-only (8), disk errors (10), full (13) and a file that cannot be opened (14) are all the folder's.
   return folderProblem(folder, message);

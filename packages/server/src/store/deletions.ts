@@ -22,7 +22,9 @@ export interface DeletionsTable {
 export function deletionsTable(database: Database): DeletionsTable {
   const push = database.prepare("INSERT INTO deletions (body) VALUES (?)");
   const top = database.prepare("SELECT body FROM deletions ORDER BY number DESC LIMIT 1");
-  const dropTop = database.prepare("DELETE FROM deletions WHERE number = (SELECT max(number) FROM deletions)");
+  const dropTop = database.prepare(
+    "DELETE FROM deletions WHERE number = (SELECT max(number) FROM deletions)",
+  );
   const count = database.prepare("SELECT count(*) AS count FROM deletions");
   return {
     push: (deletion) => void push.run(JSON.stringify(deletion)),

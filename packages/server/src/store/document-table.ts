@@ -17,7 +17,10 @@ export interface DocumentTable<T extends { id?: string }> {
   clear(): void;
 }
 
-export function documentTable<T extends { id?: string }>(database: Database, name: "parts" | "joints" | "claims"): DocumentTable<T> {
+export function documentTable<T extends { id?: string }>(
+  database: Database,
+  name: "parts" | "joints" | "claims",
+): DocumentTable<T> {
   const all = database.prepare(`SELECT place, body FROM ${name} ORDER BY place`);
   const one = database.prepare(`SELECT place, body FROM ${name} WHERE id = ?`);
   const insert = database.prepare(`INSERT INTO ${name} (place, id, body) VALUES (?, ?, ?)`);

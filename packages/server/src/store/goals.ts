@@ -9,7 +9,9 @@ export interface GoalsTable {
 
 export function goalsTable(database: Database): GoalsTable {
   const read = database.prepare("SELECT body FROM goals WHERE name = 'bench'");
-  const write = database.prepare("INSERT INTO goals (name, body) VALUES ('bench', ?) ON CONFLICT (name) DO UPDATE SET body = excluded.body");
+  const write = database.prepare(
+    "INSERT INTO goals (name, body) VALUES ('bench', ?) ON CONFLICT (name) DO UPDATE SET body = excluded.body",
+  );
   return {
     read: () => {
       const row = read.get() as { body: string } | undefined;

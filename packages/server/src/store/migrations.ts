@@ -16,7 +16,9 @@ const migrations: readonly string[] = [
 
 /** Brings the database up to date, each step whole or not at all. */
 export function migrate(database: Database): void {
-  const row = database.prepare("PRAGMA user_version").get() as { user_version: number };
+  const row = database.prepare("PRAGMA user_version").get() as {
+    user_version: number;
+  };
   if (row.user_version > migrations.length) {
     throw new StartupProblem(
       `The bench's database was written by a newer version of Ferrule (schema ${row.user_version}, this one knows ${migrations.length}). ` +

@@ -9,7 +9,11 @@ export const settingsSchema = z.strictObject({
 
 export type Settings = z.infer<typeof settingsSchema>;
 
-const firstSettings: Settings = { lengthUnit: "in", currency: "EUR", theme: "auto" };
+const firstSettings: Settings = {
+  lengthUnit: "in",
+  currency: "EUR",
+  theme: "auto",
+};
 
 /** How the page shows things, and whether the bench is still the example. */
 export interface SettingsTable {
@@ -22,13 +26,18 @@ export interface SettingsTable {
 
 export function settingsTable(database: Database): SettingsTable {
   const read = database.prepare("SELECT body FROM settings WHERE name = ?");
-  const write = database.prepare("INSERT INTO settings (name, body) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET body = excluded.body");
+  const write = database.prepare(
+    "INSERT INTO settings (name, body) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET body = excluded.body",
+  );
   const value = (name: string): unknown => {
     const row = read.get(name) as { body: string } | undefined;
     return row === undefined ? undefined : JSON.parse(row.body);
   };
   return {
-    read: () => ({ ...firstSettings, ...(value("page") as Partial<Settings> | undefined) }),
+    read: () => ({
+      ...firstSettings,
+      ...(value("page") as Partial<Settings> | undefined),
+    }),
     write: (settings) => void write.run("page", JSON.stringify(settings)),
     isExample: () => value("example") as boolean | undefined,
     markExample: (example) => void write.run("example", JSON.stringify(example)),

@@ -1,4 +1,14 @@
-import { type Claim, claimSchema, type Goal, goalSchema, type Joint, jointSchema, type Part, parseWith, type Refusal } from "@ferrule/core";
+import {
+  type Claim,
+  claimSchema,
+  type Goal,
+  goalSchema,
+  type Joint,
+  jointSchema,
+  type Part,
+  parseWith,
+  type Refusal,
+} from "@ferrule/core";
 import type { z } from "zod";
 import type { BenchContents } from "../bench/bench-contents.ts";
 import { openJointBook } from "../bench/joint-book.ts";
@@ -7,7 +17,12 @@ import { partInputSchema } from "../wire/part-input.ts";
 import type { Entry, RowRefusal } from "./entry.ts";
 
 export interface CheckedEntries {
-  readonly good: { readonly parts: readonly Part[]; readonly joints: readonly Joint[]; readonly claims: readonly Claim[]; readonly goal?: Goal };
+  readonly good: {
+    readonly parts: readonly Part[];
+    readonly joints: readonly Joint[];
+    readonly claims: readonly Claim[];
+    readonly goal?: Goal;
+  };
   readonly taken: number;
   readonly refused: readonly RowRefusal[];
 }
@@ -18,7 +33,11 @@ type ItemSchema<T> = z.ZodType<Omit<T, "id"> & { id?: string }>;
 export type Existing = "refuse" | "replace";
 
 /** Tells the things that the bench can take from those it cannot, parts first, so that joints may name parts of the same text. */
-export function checkEntries(bench: BenchContents, entries: readonly Entry[], existing: Existing): CheckedEntries {
+export function checkEntries(
+  bench: BenchContents,
+  entries: readonly Entry[],
+  existing: Existing,
+): CheckedEntries {
   const refused: RowRefusal[] = [];
   const parts = checkList<Part>(entries, "parts", partInputSchema as ItemSchema<Part>, {
     before: bench.parts,
@@ -27,9 +46,23 @@ export function checkEntries(bench: BenchContents, entries: readonly Entry[], ex
     refused,
     check: keptKind(bench),
   });
-  const joints = checkList<Joint>(entries, "joints", jointSchema, { before: bench.joints, existing, stem: () => "joint", refused, check: jointCheck(bench, parts) });
-  const claims = checkList<Claim>(entries, "claims", claimSchema, { before: bench.claims, existing, stem: () => "claim", refused, check: () => [] });
-  const goals = entries.filter(({ list }) => list === "goal").flatMap((entry) => parsed(entry, goalSchema, refused));
+  const joints = checkList<Joint>(entries, "joints", jointSchema, {
+    before: bench.joints,
+    existing,
+    stem: () => "joint",
+    refused,
+    check: jointCheck(bench, parts),
+  });
+  const claims = checkList<Claim>(entries, "claims", claimSchema, {
+    before: bench.claims,
+    existing,
+    stem: () => "claim",
+    refused,
+    check: () => [],
+  });
+  const goals = entries
+    .filter(({ list }) => list === "goal")
+    .flatMap((entry) => parsed(entry, goalSchema, refused));
   const good = { parts, joints, claims, goal: goals.at(-1) };
   const taken = parts.length + joints.length + claims.length + goals.length;
   return { good, taken, refused: refused.sort((a, b) => a.line - b.line) };
@@ -43,25 +76,41 @@ interface ListCheck<T> {
   check(value: T): Refusal[];
 }
 
-function checkList<T extends { id?: string }>(entries: readonly Entry[], list: Entry["list"], schema: ItemSchema<T>, spec: ListCheck<T>): T[] {
+function checkList<T extends { id?: string }>(
+  entries: readonly Entry[],
+  list: Entry["list"],
+  schema: ItemSchema<T>,
+  spec: ListCheck<T>,
+): T[] {
   const before = new Set(spec.before.map(({ id }) => id));
   const inText = new Set<string>();
   const isTaken = (id: string) => before.has(id) || inText.has(id);
-  return entries.filter((entry) => entry.list === list).flatMap((entry) =>
-    parsed(entry, schema, spec.refused).flatMap((written) => {
-      const value = { ...written, id: written.id ?? newId(spec.stem(written as unknown as T), isTaken, before.size + inText.size + 1) } as T & { id: string };
-      const isRepeated = inText.has(value.id) || (before.has(value.id) && spec.existing === "refuse");
-      const refusals = isRepeated ? [repeatedId(value.id, inText.has(value.id))] : spec.check(value);
-      spec.refused.push(...rowRefusals(entry, refusals));
-      if (refusals.length > 0) return [];
-      inText.add(value.id);
-      return [value];
-    }),
-  );
+  return entries
+    .filter((entry) => entry.list === list)
+    .flatMap((entry) =>
+      parsed(entry, schema, spec.refused).flatMap((written) => {
+        const value = {
+          ...written,
+          id: written.id ?? newId(spec.stem(written as unknown as T), isTaken, before.size + inText.size + 1),
+        } as T & { id: string };
+        const isRepeated = inText.has(value.id) || (before.has(value.id) && spec.existing === "refuse");
+        const refusals = isRepeated ? [repeatedId(value.id, inText.has(value.id))] : spec.check(value);
+        spec.refused.push(...rowRefusals(entry, refusals));
+        if (refusals.length > 0) return [];
+        inText.add(value.id);
+        return [value];
+      }),
+    );
 }
 
 function repeatedId(id: string, isInText: boolean): Refusal {
-  return { field: "id", got: JSON.stringify(id), expected: isInText ? "an id that nothing before it in the text has" : "an id that is not on the bench yet" };
+  return {
+    field: "id",
+    got: JSON.stringify(id),
+    expected: isInText
+      ? "an id that nothing before it in the text has"
+      : "an id that is not on the bench yet",
+  };
 }
 
 function parsed<T>(entry: Entry, schema: z.ZodType<T>, refused: RowRefusal[]): T[] {
@@ -72,7 +121,12 @@ function parsed<T>(entry: Entry, schema: z.ZodType<T>, refused: RowRefusal[]): T
 }
 
 function rowRefusals(entry: Entry, refusals: readonly Refusal[]): RowRefusal[] {
-  return refusals.map(({ field, got, expected }) => ({ line: entry.lineOf(field), column: field, got, expected }));
+  return refusals.map(({ field, got, expected }) => ({
+    line: entry.lineOf(field),
+    column: field,
+    got,
+    expected,
+  }));
 }
 
 function keptKind(bench: BenchContents): (part: Part) => Refusal[] {
@@ -80,7 +134,13 @@ function keptKind(bench: BenchContents): (part: Part) => Refusal[] {
   return ({ id, kind }) => {
     const before = kinds.get(id);
     if (before === undefined || before === kind) return [];
-    return [{ field: "kind", got: JSON.stringify(kind), expected: `${JSON.stringify(before)}, the kind of the part with this id on the bench` }];
+    return [
+      {
+        field: "kind",
+        got: JSON.stringify(kind),
+        expected: `${JSON.stringify(before)}, the kind of the part with this id on the bench`,
+      },
+    ];
   };
 }
 
@@ -93,6 +153,12 @@ function jointCheck(bench: BenchContents, parts: readonly Part[]): (joint: Joint
     const former = before.get(joint.id);
     if (former === undefined) return book.enter(joint);
     if (former.type === joint.type && joint.parts.every((id) => former.parts.includes(id))) return [];
-    return [{ field: "parts", got: JSON.stringify(joint.parts), expected: `${JSON.stringify(former.parts)}, ${former.type}, as this joint is on the bench` }];
+    return [
+      {
+        field: "parts",
+        got: JSON.stringify(joint.parts),
+        expected: `${JSON.stringify(former.parts)}, ${former.type}, as this joint is on the bench`,
+      },
+    ];
   };
 }

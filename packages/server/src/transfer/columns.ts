@@ -4,7 +4,17 @@ import { fields } from "@ferrule/core";
 export type ColumnType = "text" | "number" | "boolean" | "words" | "open";
 
 /** Columns by kind of row, in the order in which they are written. */
-export const rowKinds = ["head", "adapter", "shaft", "grip", "cover", "wrench", "joint", "claim", "goal"] as const;
+export const rowKinds = [
+  "head",
+  "adapter",
+  "shaft",
+  "grip",
+  "cover",
+  "wrench",
+  "joint",
+  "claim",
+  "goal",
+] as const;
 export type RowKind = (typeof rowKinds)[number];
 
 /** Text and true-or-false columns; the order here is the order in an export. Numbers come from the field table. */
@@ -16,7 +26,14 @@ const textColumns = [
 ];
 const wordsColumns = ["faults", "deniedFaults"];
 const booleanColumns = ["socket.throughBore", "ribbed", "localRule46"];
-const plainNumberColumns = ["year", "paid.amountMinor", "soldFor.amountMinor", "playingLengthIn", "swingWeightPoints", "limit"];
+const plainNumberColumns = [
+  "year",
+  "paid.amountMinor",
+  "soldFor.amountMinor",
+  "playingLengthIn",
+  "swingWeightPoints",
+  "limit",
+];
 
 const columnTypes: ReadonlyMap<string, ColumnType> = new Map<string, ColumnType>([
   ...textColumns.map((name) => [name, "text"] as const),
@@ -42,7 +59,8 @@ export function columnType(name: string): ColumnType {
 /** Puts columns in the order of an export: known ones as listed, a reading's three together, the rest by name. */
 export function sortColumns(names: Iterable<string>): string[] {
   const order = new Map([...columnTypes.keys()].map((name, at) => [name, at]));
-  const rank = (name: string) => order.get(name) ?? order.get(name.replace(/\.(plusMinus|source)$/, "")) ?? order.size;
+  const rank = (name: string) =>
+    order.get(name) ?? order.get(name.replace(/\.(plusMinus|source)$/, "")) ?? order.size;
   const byName = (a: string, b: string) => a.localeCompare(b, "en", { numeric: true });
   return [...names].sort((a, b) => rank(a) - rank(b) || byName(a, b));
 }

@@ -12,7 +12,8 @@ function addCells(cells: Map<string, string>, path: string, value: unknown): voi
   if (columnType(path) === "words" && Array.isArray(value)) {
     if (value.length > 0) cells.set(path, value.join(" "));
   } else if (isReadingPath(path) && isGroup(value)) {
-    for (const [key, inner] of Object.entries(value)) cells.set(key === "value" ? path : `${path}.${key}`, String(inner));
+    for (const [key, inner] of Object.entries(value))
+      cells.set(key === "value" ? path : `${path}.${key}`, String(inner));
   } else if (isGroup(value)) {
     for (const [key, inner] of Object.entries(value)) addCells(cells, `${path}.${key}`, inner);
   } else {

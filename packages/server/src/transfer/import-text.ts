@@ -21,7 +21,10 @@ export interface ImportReply {
 }
 
 /** Takes the things in a text onto the bench, or the good ones among them; every bad one is named by line and column. */
-export function importText(bench: Bench, { format, text, take, dryRun = false, existing = "refuse" }: ImportRequest): ImportReply {
+export function importText(
+  bench: Bench,
+  { format, text, take, dryRun = false, existing = "refuse" }: ImportRequest,
+): ImportReply {
   const read = format === "csv" ? readCsv(text) : readJson(text);
   const checked = checkEntries(bench.view(), read.entries, existing);
   const refused = [...read.refused, ...checked.refused].sort((a, b) => a.line - b.line);

@@ -2,13 +2,18 @@
 export interface JsonLines {
   readonly lines: ReadonlyMap<string, number>;
   /** Where reading stopped, when the text is not JSON. */
-  readonly brokenAt?: { readonly line: number; readonly character: number; readonly got: string };
+  readonly brokenAt?: {
+    readonly line: number;
+    readonly character: number;
+    readonly got: string;
+  };
 }
 
 class Broken extends Error {}
 
-/** The value tokens of RFC 8259 that have no others inside. */
-const scalar = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null|"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
+/** The value tokens of RFC 8259 that have no others inside; control characters within a text are caught apart. */
+const scalar =
+  /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null|"(?:[^"\\]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
 const blank = /[ \t\r\n]*/y;
 
 export function jsonLines(text: string): JsonLines {
@@ -39,7 +44,7 @@ class JsonReader {
     this.lines.set(path, this.#lineHere());
     if (this.#take("{")) this.#members("}", path, () => this.#name());
     else if (this.#take("[")) this.#members("]", path, (count) => String(count));
-    else if (!this.#skip(scalar)) throw new Broken();
+    else this.#scalar();
   }
 
   end(): void {
@@ -49,7 +54,10 @@ class JsonReader {
 
   here(): { line: number; character: number; got: string } {
     const lineStart = this.#text.lastIndexOf("\n", this.#at - 1) + 1;
-    const got = this.#at >= this.#text.length ? "the end of the text" : JSON.stringify(this.#text.slice(this.#at, this.#at + 20));
+    const got =
+      this.#at >= this.#text.length
+        ? "the end of the text"
+        : JSON.stringify(this.#text.slice(this.#at, this.#at + 20));
     return { line: this.#lineHere(), character: this.#at - lineStart + 1, got };
   }
 
@@ -68,11 +76,22 @@ class JsonReader {
   #name(): string {
     this.#skip(blank);
     const start = this.#at;
-    if (this.#text[start] !== '"' || !this.#skip(scalar)) throw new Broken();
+    if (this.#text[start] !== '"') throw new Broken();
+    this.#scalar();
     const name = JSON.parse(this.#text.slice(start, this.#at)) as string;
     this.#skip(blank);
     if (!this.#take(":")) throw new Broken();
     return name;
+  }
+
+  #scalar(): void {
+    const start = this.#at;
+    if (!this.#skip(scalar)) throw new Broken();
+    for (let at = start; at < this.#at; at += 1) {
+      if (this.#text.charCodeAt(at) >= 0x20) continue;
+      this.#at = at;
+      throw new Broken();
+    }
   }
 
   #take(character: string): boolean {
@@ -89,7 +108,8 @@ class JsonReader {
   }
 
   #lineHere(): number {
-    for (; this.#counted < this.#at; this.#counted += 1) if (this.#text[this.#counted] === "\n") this.#line += 1;
+    for (; this.#counted < this.#at; this.#counted += 1)
+      if (this.#text[this.#counted] === "\n") this.#line += 1;
     return this.#line;
   }
 }

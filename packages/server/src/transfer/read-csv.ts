@@ -16,7 +16,13 @@ export function readCsv(text: string): ReadText {
   const rows = splitRows(text);
   if (!Array.isArray(rows)) return { entries: [], refused: [rows] };
   const [header, ...body] = rows;
-  if (header === undefined) return onlyRefusal({ line: 1, column: "kind", got: "an empty text", expected: "a line with the names of the columns" });
+  if (header === undefined)
+    return onlyRefusal({
+      line: 1,
+      column: "kind",
+      got: "an empty text",
+      expected: "a line with the names of the columns",
+    });
   const names = header.cells.map((cell) => restored(cell).trim());
   const refused = headerRefusals(header.line, names);
   if (refused.length > 0) return { entries: [], refused };
@@ -28,7 +34,10 @@ function onlyRefusal(refusal: RowRefusal): ReadText {
 }
 
 function joinReads(reads: readonly ReadText[]): ReadText {
-  return { entries: reads.flatMap(({ entries }) => entries), refused: reads.flatMap(({ refused }) => refused) };
+  return {
+    entries: reads.flatMap(({ entries }) => entries),
+    refused: reads.flatMap(({ refused }) => refused),
+  };
 }
 
 /** The rows with the line each begins in; blank ones are left out. */
@@ -55,9 +64,17 @@ function splitRows(text: string): Row[] | RowRefusal {
 }
 
 function brokenText(error: CsvError): RowRefusal {
-  const { lines, column } = error as unknown as { lines?: number; column?: number | string };
+  const { lines, column } = error as unknown as {
+    lines?: number;
+    column?: number | string;
+  };
   const name = typeof column === "number" ? `column ${column + 1}` : (column ?? "(the row)");
-  return { line: lines ?? 1, column: name, got: error.message, expected: "CSV as in RFC 4180, with quotes opened and closed" };
+  return {
+    line: lines ?? 1,
+    column: name,
+    got: error.message,
+    expected: "CSV as in RFC 4180, with quotes opened and closed",
+  };
 }
 
 function delimiterOf(text: string): string {
@@ -69,24 +86,62 @@ function delimiterOf(text: string): string {
 
 function headerRefusals(line: number, names: readonly string[]): RowRefusal[] {
   const refused = names.flatMap((name, at): RowRefusal[] => {
-    if (names.indexOf(name) !== at && name !== "") return [{ line, column: name, got: "the same column again", expected: "each column once" }];
-    const isForbidden = name.split(".").some((step) => step === "__proto__" || step === "constructor" || step === "prototype");
-    return isForbidden ? [{ line, column: name, got: "a name that no field has", expected: "the name of a field" }] : [];
+    if (names.indexOf(name) !== at && name !== "")
+      return [
+        {
+          line,
+          column: name,
+          got: "the same column again",
+          expected: "each column once",
+        },
+      ];
+    const isForbidden = name
+      .split(".")
+      .some((step) => step === "__proto__" || step === "constructor" || step === "prototype");
+    return isForbidden
+      ? [
+          {
+            line,
+            column: name,
+            got: "a name that no field has",
+            expected: "the name of a field",
+          },
+        ]
+      : [];
   });
   if (names.includes("kind")) return refused;
-  return [{ line, column: "kind", got: `the columns ${names.join(", ")}`, expected: "a column named kind" }, ...refused];
+  return [
+    {
+      line,
+      column: "kind",
+      got: `the columns ${names.join(", ")}`,
+      expected: "a column named kind",
+    },
+    ...refused,
+  ];
 }
 
 function readRow({ line, cells }: Row, names: readonly string[]): ReadText {
   const nameless = cells.findIndex((cell, at) => cell !== "" && !names[at]);
   if (nameless >= 0) {
     const got = JSON.stringify(cells[nameless]);
-    return onlyRefusal({ line, column: `column ${nameless + 1}`, got, expected: "an empty cell, since the column has no name" });
+    return onlyRefusal({
+      line,
+      column: `column ${nameless + 1}`,
+      got,
+      expected: "an empty cell, since the column has no name",
+    });
   }
   const byName = new Map(names.map((name, at) => [name, restored(cells[at] ?? "")]));
   const kind = byName.get("kind") ?? "";
   const list = listOf(kind);
-  if (list === undefined) return onlyRefusal({ line, column: "kind", got: kind === "" ? "nothing" : JSON.stringify(kind), expected: kindExpected });
+  if (list === undefined)
+    return onlyRefusal({
+      line,
+      column: "kind",
+      got: kind === "" ? "nothing" : JSON.stringify(kind),
+      expected: kindExpected,
+    });
   if (list !== "parts") byName.delete("kind");
   const entry: Entry = { list, value: unflatten(byName), lineOf: () => line };
   return { entries: [entry], refused: [] };

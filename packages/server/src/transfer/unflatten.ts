@@ -63,7 +63,8 @@ function place(group: Group, steps: readonly string[], value: unknown): void {
     return;
   }
   const inner = group[first];
-  const next: Group = typeof inner === "object" && inner !== null && !Array.isArray(inner) ? (inner as Group) : {};
+  const next: Group =
+    typeof inner === "object" && inner !== null && !Array.isArray(inner) ? (inner as Group) : {};
   group[first] = next;
   place(next, rest, value);
 }

@@ -9,7 +9,9 @@ export function writeCsv(contents: BenchContents, kind?: RowKind): string {
   const rows = rowsOf(contents).filter((row) => kind === undefined || row.get("kind") === kind);
   const columns = sortColumns(new Set(["kind", ...rows.flatMap((row) => [...row.keys()])]));
   const cells = rows.map((row) => columns.map((column) => neutralised(row.get(column) ?? "")));
-  return stringify([columns.map(neutralised), ...cells], { record_delimiter: "windows" });
+  return stringify([columns.map(neutralised), ...cells], {
+    record_delimiter: "windows",
+  });
 }
 
 function rowsOf({ parts, joints, claims, goal }: BenchContents): Map<string, string>[] {

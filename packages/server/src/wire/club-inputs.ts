@@ -1,4 +1,14 @@
-import { type Adapter, adapterSchema, type ClubParts, type Grip, gripSchema, type Head, headSchema, type Shaft, shaftSchema } from "@ferrule/core";
+import {
+  type Adapter,
+  adapterSchema,
+  type ClubParts,
+  type Grip,
+  gripSchema,
+  type Head,
+  headSchema,
+  type Shaft,
+  shaftSchema,
+} from "@ferrule/core";
 import { z } from "zod";
 
 /** The parts of one club as they are sent: `id` and `kind` may be left out, since the name of each says them. */

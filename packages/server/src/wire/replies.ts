@@ -1,12 +1,22 @@
-import { claimSchema, goalSchema, jointSchema, partSchema } from "@ferrule/core";
 import { z } from "zod";
+import { namedClaimSchema, namedGoalSchema, namedJointSchema, namedPartSchema } from "./named.ts";
 
-const refusalSchema = z.strictObject({ field: z.string(), got: z.string(), expected: z.string() });
+const refusalSchema = z.strictObject({
+  field: z.string(),
+  got: z.string(),
+  expected: z.string(),
+});
 
 /** The body of every reply that is not a success. */
-export const errorReplySchema = z.strictObject({
-  error: z.strictObject({ code: z.string(), message: z.string(), refusals: z.array(refusalSchema).optional() }),
-});
+export const errorReplySchema = z
+  .strictObject({
+    error: z.strictObject({
+      code: z.string(),
+      message: z.string(),
+      refusals: z.array(refusalSchema).optional(),
+    }),
+  })
+  .meta({ id: "ErrorReply" });
 
 /** What a route may send where a schema says `T`: the same, from values that nobody may change. */
 type Sendable<T> = T extends readonly (infer Item)[]
@@ -16,27 +26,49 @@ type Sendable<T> = T extends readonly (infer Item)[]
     : T;
 
 /** A good reply of this shape, and the error replies that any route can give. */
-export function replies<T>(schema: z.ZodType<T>): { 200: z.ZodType<Sendable<T>> } {
-  return { 200: schema, "4xx": errorReplySchema, "5xx": errorReplySchema } as unknown as { 200: z.ZodType<Sendable<T>> };
+export function replies<T>(schema: z.ZodType<T>): {
+  200: z.ZodType<Sendable<T>>;
+} {
+  return {
+    200: schema,
+    "4xx": errorReplySchema,
+    "5xx": errorReplySchema,
+  } as unknown as { 200: z.ZodType<Sendable<T>> };
 }
 
 /** The same for a route that makes something. */
-export function createdReplies<T>(schema: z.ZodType<T>): { 201: z.ZodType<Sendable<T>> } {
-  return { 201: schema, "4xx": errorReplySchema, "5xx": errorReplySchema } as unknown as { 201: z.ZodType<Sendable<T>> };
+export function createdReplies<T>(schema: z.ZodType<T>): {
+  201: z.ZodType<Sendable<T>>;
+} {
+  return {
+    201: schema,
+    "4xx": errorReplySchema,
+    "5xx": errorReplySchema,
+  } as unknown as { 201: z.ZodType<Sendable<T>> };
 }
 
 export const idParamsSchema = z.object({ id: z.string() });
 
 export const benchViewSchema = z.strictObject({
   example: z.boolean(),
-  parts: z.array(partSchema),
-  joints: z.array(jointSchema),
-  claims: z.array(claimSchema),
-  goal: goalSchema,
+  parts: z.array(namedPartSchema),
+  joints: z.array(namedJointSchema),
+  claims: z.array(namedClaimSchema),
+  goal: namedGoalSchema,
   undo: z.number().int(),
 });
 
-const thingsSchema = z.strictObject({ parts: z.array(partSchema), joints: z.array(jointSchema), claims: z.array(claimSchema) });
+const thingsSchema = z.strictObject({
+  parts: z.array(namedPartSchema),
+  joints: z.array(namedJointSchema),
+  claims: z.array(namedClaimSchema),
+});
 
-export const removedSchema = z.strictObject({ deleted: thingsSchema, undo: z.number().int() });
-export const restoredSchema = z.strictObject({ restored: thingsSchema, undo: z.number().int() });
+export const removedSchema = z.strictObject({
+  deleted: thingsSchema,
+  undo: z.number().int(),
+});
+export const restoredSchema = z.strictObject({
+  restored: thingsSchema,
+  undo: z.number().int(),
+});

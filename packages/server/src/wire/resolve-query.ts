@@ -13,5 +13,9 @@ export const resolveQuerySchema = z.strictObject({
 export type ResolveQuery = z.infer<typeof resolveQuerySchema>;
 
 export function goalWith(goal: Goal, { skill, limit }: ResolveQuery): Goal {
-  return { ...goal, skill: skill ?? goal.skill, limit: limit === undefined ? goal.limit : Number(limit) };
+  return {
+    ...goal,
+    skill: skill ?? goal.skill,
+    limit: limit === undefined ? goal.limit : Number(limit),
+  };
 }

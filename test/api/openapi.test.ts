@@ -1,0 +1,45 @@
+import { expect, it } from "vitest";
+import { ask, testApp } from "./server.test-kit.ts";
+
+it("describes itself in OpenAPI 3.1, every route with its bodies", async () => {
+  const app = await testApp();
+  const { status, body } = await ask(app, "GET", "/api/openapi.json");
+  expect(status).toBe(200);
+  expect(body.openapi).toBe("3.1.0");
+  expect(Object.keys(body.paths)).toEqual(
+    expect.arrayContaining([
+      "/api/resolve",
+      "/api/estimate",
+      "/api/bench",
+      "/api/bench/parts",
+      "/api/bench/parts/{id}",
+      "/api/bench/joints/{id}",
+      "/api/bench/claims/{id}",
+      "/api/bench/goal",
+      "/api/bench/undo",
+      "/api/bench/import",
+      "/api/bench/export.csv",
+      "/api/bench/parts/{id}/goes-with",
+      "/api/settings",
+      "/api/health",
+    ]),
+  );
+  expect(body.paths["/api/estimate"].post.requestBody.content["application/json"].schema.required).toEqual([
+    "head",
+    "shaft",
+    "grip",
+  ]);
+  expect(Object.keys(body.components.schemas)).toEqual(
+    expect.arrayContaining(["Part", "Resolution", "Estimates", "ErrorReply"]),
+  );
+});
+
+it("refers only to schemas that are there", async () => {
+  const app = await testApp();
+  const { body } = await ask(app, "GET", "/api/openapi.json");
+  const names = [...JSON.stringify(body).matchAll(/"#\/components\/schemas\/([^"]+)"/g)].map(
+    ([, name]) => name,
+  );
+  expect(names.length).toBeGreaterThan(20);
+  expect(names.filter((name) => !Object.hasOwn(body.components.schemas, name ?? ""))).toEqual([]);
+});
