@@ -1,0 +1,126 @@
+const core = "packages/core/src";
+const tests = "\\.(test|test-kit)\\.ts$";
+/** Files at the root of core that belong to the lowest layer; any other there may bind the layers together. */
+const base = ["units", "interval", "money", "ids"];
+/** From the lowest. A folder imports from its own layer's folder and from lower layers only. */
+const layers = ["parts", "findings", "measure", "rules", "graph", "explain", "resolve", "worth"];
+/** The top: each sees all the layers and none sees another. */
+const tops = ["plan", "sheet"];
+
+const folders = (names) => `^${core}/(${names.join("|")})/`;
+const baseFiles = `^${core}/(${base.join("|")})(/|\\.ts$)`;
+
+const layerRule = (name, allowed) => ({
+  name: `core-${name}-looks-down`,
+  comment: `${name} may import only ${allowed.join(", ")}`,
+  severity: "error",
+  from: { path: folders([name]), pathNot: tests },
+  to: { path: `^${core}/`, pathNot: [folders([name, ...allowed]), baseFiles] },
+});
+
+module.exports = {
+  forbidden: [
+    {
+      name: "core-base-sees-nothing-above",
+      comment: `${base.join(", ")} may import only each other`,
+      severity: "error",
+      from: { path: baseFiles, pathNot: tests },
+      to: { path: `^${core}/`, pathNot: baseFiles },
+    },
+    ...layers.map((name, place) => layerRule(name, layers.slice(0, place))),
+    ...tops.map((name) => layerRule(name, layers)),
+    {
+      name: "core-listing-sees-parts-and-money",
+      comment: "listing may import only parts and money",
+      severity: "error",
+      from: { path: folders(["listing"]), pathNot: tests },
+      to: { path: `^${core}/`, pathNot: [folders(["listing", "parts"]), `^${core}/money(/|\\.ts$)`] },
+    },
+    {
+      name: "rules-stand-alone",
+      comment: "A rule imports no other rule; only rules/index.ts knows them all",
+      severity: "error",
+      from: { path: `^${core}/rules/`, pathNot: [tests, `^${core}/rules/index\\.ts$`] },
+      to: { path: `^${core}/rules/`, pathNot: `^${core}/rules/rule\\.ts$` },
+    },
+    {
+      name: "rules-come-as-an-argument",
+      comment: "The folders of core take the rules as an argument; only a file at its root may bind them",
+      severity: "error",
+      from: { path: `^${core}/(?!rules/)[^/]+/`, pathNot: tests },
+      to: { path: `^${core}/rules/`, pathNot: `^${core}/rules/rule\\.ts$` },
+    },
+    {
+      name: "core-only-by-its-door",
+      comment: "The server and the page import core as @ferrule/core",
+      severity: "error",
+      from: { path: "^packages/(server|ui)/" },
+      to: { path: "^packages/core/", dependencyTypes: ["local"] },
+    },
+    {
+      name: "core-only-by-its-door-deep",
+      comment: "The server and the page import nothing inside @ferrule/core",
+      severity: "error",
+      from: { path: "^packages/(server|ui)/" },
+      to: { path: "(^packages/core/(?!dist/index\\.(js|d\\.ts)$)|^@ferrule/core/)" },
+    },
+    {
+      name: "core-knows-no-other-package",
+      comment: "core imports neither the server nor the page, and neither imports the other",
+      severity: "error",
+      from: { path: "^packages/([^/]+)/", pathNot: tests },
+      to: { path: "^(packages/(server|ui)/|@ferrule/(server|ui))", pathNot: "^packages/$1/" },
+    },
+    {
+      name: "core-touches-no-system",
+      comment: "core does no input or output",
+      severity: "error",
+      from: { path: `^${core}/`, pathNot: tests },
+      to: { dependencyTypes: ["core"] },
+    },
+    {
+      name: "core-needs-only-zod",
+      comment: "core imports no package but zod",
+      severity: "error",
+      from: { path: `^${core}/`, pathNot: tests },
+      to: {
+        path: "(node_modules/|^[^./])",
+        pathNot: ["node_modules/zod/", "^packages/", "^zod$"],
+        dependencyTypesNot: ["core", "local"],
+      },
+    },
+    {
+      name: "tests-are-not-imported",
+      comment: "What ships imports no test and no test kit",
+      severity: "error",
+      from: { path: "^packages/", pathNot: tests },
+      to: { path: tests },
+    },
+    {
+      name: "no-cycles",
+      comment: "No cycles, and none of types only",
+      severity: "error",
+      from: {},
+      to: { circular: true },
+    },
+    {
+      name: "everything-resolves",
+      severity: "error",
+      from: { path: "^packages/[^/]+/src/" },
+      // Older Node has no node:sqlite, and the store falls back from it by itself.
+      to: { couldNotResolve: true, pathNot: "^node:" },
+    },
+  ],
+  options: {
+    // TypeScript 7 has no compiler API; swc reads the imports, those of types included.
+    parser: "swc",
+    tsPreCompilationDeps: true,
+    exclude: { path: "^packages/[^/]+/(dist-page/|vite\\.config\\.ts$)" },
+    doNotFollow: { path: ["node_modules", "^packages/[^/]+/dist/"] },
+    enhancedResolveOptions: {
+      exportsFields: ["exports"],
+      conditionNames: ["import", "node", "default", "types"],
+      extensions: [".ts", ".js", ".mjs", ".json", ".css", ".svg"],
+    },
+  },
+};
