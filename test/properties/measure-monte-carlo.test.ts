@@ -1,7 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { buildClub } from "../../packages/core/src/measure/built-club.ts";
 import type { Build, ClubParts } from "../../packages/core/src/measure/build.ts";
-import { adapter, driver, estimated, receiverHead, shippedTypical, woodShaft } from "../../packages/core/src/measure/club.test-kit.ts";
+import { buildClub } from "../../packages/core/src/measure/built-club.ts";
+import {
+  adapter,
+  driver,
+  estimated,
+  receiverHead,
+  shippedTypical,
+  woodShaft,
+} from "../../packages/core/src/measure/club.test-kit.ts";
 import { type ClubFacts, type ClubInput, clubFacts } from "../../packages/core/src/measure/club-facts.ts";
 import { quantities } from "../../packages/core/src/measure/estimates.ts";
 
@@ -14,32 +21,73 @@ const tolerance = 0.05;
 
 const iron: ClubParts = {
   head: { id: "I7", kind: "head", clubType: "iron", clubNumber: "7", loftDeg: 33, socket: { type: "bore" } },
-  shaft: { id: "SI", kind: "shaft", suits: "iron", material: "steel", rawMassG: 120, rawLengthIn: 41, tip: { trimmedIn: 2 }, length: { lengthIn: 36.5, basis: "with-adapter" } },
+  shaft: {
+    id: "SI",
+    kind: "shaft",
+    suits: "iron",
+    material: "steel",
+    rawMassG: 120,
+    rawLengthIn: 41,
+    tip: { trimmedIn: 2 },
+    length: { lengthIn: 36.5, basis: "with-adapter" },
+  },
   grip: { id: "G", kind: "grip" },
 };
 
 const clubs: readonly (readonly [name: string, parts: ClubParts, build: Build])[] = [
   ["a measured bored driver as it is", driver, {}],
-  ["the same, trimmed, with lead and a counterweight", driver, { tipTrimIn: 0.5, buttTrimIn: 1.25, extraHeadMassG: 4, counterweightG: 10 }],
+  [
+    "the same, trimmed, with lead and a counterweight",
+    driver,
+    { tipTrimIn: 0.5, buttTrimIn: 1.25, extraHeadMassG: 4, counterweightG: 10 },
+  ],
   ["the same, extended", driver, { buttTrimIn: -1 }],
-  ["a driver through an adapter, cut to a length, with a frequency", { ...driver, head: receiverHead, adapter, shaft: { ...woodShaft, frequency: { cpm: 250 } } }, { playingLengthIn: 44 }],
+  [
+    "a driver through an adapter, cut to a length, with a frequency",
+    { ...driver, head: receiverHead, adapter, shaft: { ...woodShaft, frequency: { cpm: 250 } } },
+    { playingLengthIn: 44 },
+  ],
   ["an iron of which little is known", iron, { buttTrimIn: 0.5 }],
-  ["a gripped pull read as a playing length, from typical parts", { head: { id: "F", kind: "head", clubType: "fairway" }, shaft: { id: "S", kind: "shaft", suits: "wood", length: { lengthIn: 43, basis: "playing" }, frequency: { cpm: 255 } }, grip: { id: "G", kind: "grip" }, gripped: true }, {}],
+  [
+    "a gripped pull read as a playing length, from typical parts",
+    {
+      head: { id: "F", kind: "head", clubType: "fairway" },
+      shaft: {
+        id: "S",
+        kind: "shaft",
+        suits: "wood",
+        length: { lengthIn: 43, basis: "playing" },
+        frequency: { cpm: 255 },
+      },
+      grip: { id: "G", kind: "grip" },
+      gripped: true,
+    },
+    {},
+  ],
 ];
 
 describe("the 95 % intervals of the estimates", () => {
   it.each(clubs)("agree with simulation for %s", (_name, parts, build) => {
     const facts = clubFacts(parts, build, shippedTypical);
     const simulated = simulate(facts, 1);
-    const estimates = estimated(parts, build) as unknown as Record<string, { low: number; high: number } | null>;
+    const estimates = estimated(parts, build) as unknown as Record<
+      string,
+      { low: number; high: number } | null
+    >;
     let compared = 0;
     quantities.forEach(({ name }, k) => {
       const estimate = estimates[name];
       if (estimate === null || estimate === undefined) return;
       const width = estimate.high - estimate.low;
       const [low, high] = middle95(simulated[k]!);
-      expect(Math.abs(low - estimate.low), `${name}: low ${estimate.low}, simulated ${low}`).toBeLessThanOrEqual(tolerance * width);
-      expect(Math.abs(high - estimate.high), `${name}: high ${estimate.high}, simulated ${high}`).toBeLessThanOrEqual(tolerance * width);
+      expect(
+        Math.abs(low - estimate.low),
+        `${name}: low ${estimate.low}, simulated ${low}`,
+      ).toBeLessThanOrEqual(tolerance * width);
+      expect(
+        Math.abs(high - estimate.high),
+        `${name}: high ${estimate.high}, simulated ${high}`,
+      ).toBeLessThanOrEqual(tolerance * width);
       compared++;
     });
     expect(compared).toBeGreaterThanOrEqual(10);
@@ -60,7 +108,11 @@ describe("the 95 % intervals of the estimates", () => {
 
   it("would be told apart from intervals that are a fifth too narrow", () => {
     const { massG } = estimated(driver);
-    const [low, high] = middle95(simulate(clubFacts(driver, {}, shippedTypical), 3)[quantities.findIndex(({ name }) => name === "massG")]!);
+    const [low, high] = middle95(
+      simulate(clubFacts(driver, {}, shippedTypical), 3)[
+        quantities.findIndex(({ name }) => name === "massG")
+      ]!,
+    );
     const narrowed = 0.8 * (massG!.high - massG!.low);
     expect(high - low - narrowed).toBeGreaterThan(2 * tolerance * narrowed);
   });
@@ -73,7 +125,9 @@ function simulate(facts: ClubFacts, seed: number): Float64Array[] {
   for (let i = 0; i < draws; i++) {
     for (const input of facts.inputs) at[input.key] = draw(input, random);
     const club = buildClub(at, facts.shape);
-    quantities.forEach(({ of }, k) => { results[k]![i] = of(club); });
+    quantities.forEach(({ of }, k) => {
+      results[k]![i] = of(club);
+    });
   }
   return results;
 }

@@ -2,12 +2,17 @@ import { describe, expect, it } from "vitest";
 import { aloneLength, type ShaftInHand } from "./alone-length.ts";
 import { adapter, grip, shippedTypical, woodShaft } from "./club.test-kit.ts";
 
-const of = (length: ShaftInHand["shaft"]["length"], more: Partial<ShaftInHand> = {}) => aloneLength({ shaft: { ...woodShaft, length }, ...more }, shippedTypical);
+const of = (length: ShaftInHand["shaft"]["length"], more: Partial<ShaftInHand> = {}) =>
+  aloneLength({ shaft: { ...woodShaft, length }, ...more }, shippedTypical);
 
 // What each basis includes is common practice, no source.
 describe("aloneLength", () => {
   it("takes a length of the shaft alone as it is", () => {
-    expect(of({ lengthIn: 44, basis: "shaft-alone" })).toEqual({ value: 44, plusMinus: 0.125, source: "stated" });
+    expect(of({ lengthIn: 44, basis: "shaft-alone" })).toEqual({
+      value: 44,
+      plusMinus: 0.125,
+      source: "stated",
+    });
   });
 
   it("takes the end of the adapter off a length with an adapter", () => {
@@ -18,7 +23,9 @@ describe("aloneLength", () => {
   });
 
   it("takes the cap off too where the shaft with an adapter is gripped", () => {
-    expect(of({ lengthIn: 44, basis: "with-adapter" }, { adapter, bonded: true, grip, gripped: true })?.value).toBeCloseTo(44 - 0.3 - 0.125, 9);
+    expect(
+      of({ lengthIn: 44, basis: "with-adapter" }, { adapter, bonded: true, grip, gripped: true })?.value,
+    ).toBeCloseTo(44 - 0.3 - 0.125, 9);
   });
 
   it("takes the old head's BBGM and a cap off a playing length", () => {

@@ -13,7 +13,15 @@ export interface ShaftInHand {
 }
 
 /** The measures that a shaft's own length is made of. */
-export type LengthKey = "statedLengthIn" | "adapterEndIn" | "oldBbgmIn" | "oldCapIn" | "capThicknessIn" | "basisDoubtIn" | "rawLengthIn" | "tipTrimmedIn";
+export type LengthKey =
+  | "statedLengthIn"
+  | "adapterEndIn"
+  | "oldBbgmIn"
+  | "oldCapIn"
+  | "capThicknessIn"
+  | "basisDoubtIn"
+  | "rawLengthIn"
+  | "tipTrimmedIn";
 
 /** One addend: `weight` times a reading. The length is the sum of them. */
 export interface LengthTerm {
@@ -42,16 +50,28 @@ export function aloneLength(inHand: ShaftInHand, typical: readonly TypicalRow[])
 }
 
 /** The addends of the length, so that an estimate can say which of them matters. */
-export function aloneLengthTerms(inHand: ShaftInHand, typical: readonly TypicalRow[]): readonly LengthTerm[] | undefined {
+export function aloneLengthTerms(
+  inHand: ShaftInHand,
+  typical: readonly TypicalRow[],
+): readonly LengthTerm[] | undefined {
   const { shaft } = inHand;
   const stated = writtenReading(shaft, "length.lengthIn");
   if (stated === undefined) return rawLengthTerms(shaft);
-  const whole: LengthTerm = { key: "statedLengthIn", weight: 1, part: shaft.id, field: "length.lengthIn", reading: stated };
+  const whole: LengthTerm = {
+    key: "statedLengthIn",
+    weight: 1,
+    part: shaft.id,
+    field: "length.lengthIn",
+    reading: stated,
+  };
   switch (shaft.length?.basis ?? "unstated") {
     case "shaft-alone":
       return [whole];
     case "with-adapter":
-      return joined(whole, [adapterEndTerm(inHand, typical), ...(inHand.gripped ? [capTerm(inHand, typical)] : [])]);
+      return joined(whole, [
+        adapterEndTerm(inHand, typical),
+        ...(inHand.gripped ? [capTerm(inHand, typical)] : []),
+      ]);
     case "playing":
       return joined(whole, [oldBbgmTerm(shaft, typical), capTerm(inHand, typical)]);
     case "unstated":
@@ -59,12 +79,19 @@ export function aloneLengthTerms(inHand: ShaftInHand, typical: readonly TypicalR
   }
 }
 
-function joined(whole: LengthTerm, less: readonly (LengthTerm | undefined)[]): readonly LengthTerm[] | undefined {
+function joined(
+  whole: LengthTerm,
+  less: readonly (LengthTerm | undefined)[],
+): readonly LengthTerm[] | undefined {
   return less.every((term) => term !== undefined) ? [whole, ...less] : undefined;
 }
 
 /** The adapter's end lies between the tip and the ground, so the playing length bounds every basis. */
-function unstatedTerms(whole: LengthTerm, less: readonly (LengthTerm | undefined)[], part: string): readonly LengthTerm[] | undefined {
+function unstatedTerms(
+  whole: LengthTerm,
+  less: readonly (LengthTerm | undefined)[],
+  part: string,
+): readonly LengthTerm[] | undefined {
   if (!less.every((term) => term !== undefined)) return undefined;
   const halves = less.map((term) => ({ ...term, weight: term.weight / 2 }));
   const halfWidthIn = -halves.reduce((sum, { weight, reading }) => sum + weight * reading.value, 0);
@@ -83,7 +110,10 @@ function rawLengthTerms(shaft: Shaft): readonly LengthTerm[] | undefined {
   ];
 }
 
-function adapterEndTerm({ shaft, adapter, bonded }: ShaftInHand, typical: readonly TypicalRow[]): LengthTerm | undefined {
+function adapterEndTerm(
+  { shaft, adapter, bonded }: ShaftInHand,
+  typical: readonly TypicalRow[],
+): LengthTerm | undefined {
   const holder = bonded && adapter ? adapter : shaft;
   const reading = partReading(holder, "endBelowTipIn", typical);
   return reading && { key: "adapterEndIn", weight: -1, part: holder.id, field: "endBelowTipIn", reading };
@@ -95,7 +125,10 @@ function oldBbgmTerm(shaft: Shaft, typical: readonly TypicalRow[]): LengthTerm |
 }
 
 /** The cap of the grip that is on the shaft, which stays; else that of the unknown grip it was measured with. */
-function capTerm({ shaft, grip, gripped }: ShaftInHand, typical: readonly TypicalRow[]): LengthTerm | undefined {
+function capTerm(
+  { shaft, grip, gripped }: ShaftInHand,
+  typical: readonly TypicalRow[],
+): LengthTerm | undefined {
   if (gripped && grip) {
     const reading = partReading(grip, "capThicknessIn", typical);
     return reading && { key: "capThicknessIn", weight: -1, part: grip.id, field: "capThicknessIn", reading };

@@ -19,12 +19,16 @@ export const angleNeeds = ["loftDeg", "lieDeg", "faceAngleDeg", "tiltDeg"] as co
 const resultsASetting = 5;
 
 /** Angles at every setting of the adapter; none where an angle or the tilt is unknown or it has no settings. */
-export function settingEstimates(adapter: Adapter | undefined, { numbers, inputs }: ClubFacts): readonly SettingEstimate[] {
+export function settingEstimates(
+  adapter: Adapter | undefined,
+  { numbers, inputs }: ClubFacts,
+): readonly SettingEstimate[] {
   const settings = adapter?.settings ?? [];
   if (settings.length === 0 || angleNeeds.some((key) => Number.isNaN(numbers[key]))) return [];
   const angleInputs = inputs.filter(isAngleInput);
   const model = (at: ClubNumbers, out: Float64Array): void => {
-    settings.forEach(({ rotationDeg }, i) => writeAngles(at, rotationDeg, out, i * resultsASetting));
+    for (const [i, { rotationDeg }] of settings.entries())
+      writeAngles(at, rotationDeg, out, i * resultsASetting);
   };
   const results = jointEstimates(model, numbers, angleInputs, settings.length * resultsASetting);
   return settings.flatMap(({ label, rotationDeg }, i) => {
@@ -52,7 +56,13 @@ function writeAngles(at: ClubNumbers, rotationDeg: number, out: Float64Array, fr
 }
 
 function settingFrom(label: string, rotationDeg: number, angles: readonly Estimate[]): SettingEstimate {
-  const [soledLoft, soledLie, soledFace, squaredLoft, squaredLie] = angles as [Estimate, Estimate, Estimate, Estimate, Estimate];
+  const [soledLoft, soledLie, soledFace, squaredLoft, squaredLie] = angles as [
+    Estimate,
+    Estimate,
+    Estimate,
+    Estimate,
+    Estimate,
+  ];
   return {
     label,
     rotationDeg,

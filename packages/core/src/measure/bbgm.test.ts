@@ -4,7 +4,11 @@ import { adapter, driver, driverHead, estimated, receiverHead, shippedTypical } 
 
 describe("clubBbgm", () => {
   it("is the head's own for a bored head", () => {
-    expect(clubBbgm({ head: driverHead }, shippedTypical)).toEqual({ value: 1, plusMinus: 0.06, source: "stated" });
+    expect(clubBbgm({ head: driverHead }, shippedTypical)).toEqual({
+      value: 1,
+      plusMinus: 0.06,
+      source: "stated",
+    });
   });
 
   it("is the seat's height less the tip's stop for a head with an adapter", () => {
@@ -24,14 +28,22 @@ describe("clubBbgm", () => {
   });
 
   it("makes the same shaft a quarter inch longer at 1.50 than at 1.25 in (Hireko blog 2011-01 BBGM)", () => {
-    const at = (bbgmIn: number) => estimated({ ...driver, head: { ...driverHead, socket: { type: "bore", bbgmIn } } }).playingLengthIn!.value;
+    const at = (bbgmIn: number) =>
+      estimated({ ...driver, head: { ...driverHead, socket: { type: "bore", bbgmIn } } }).playingLengthIn!
+        .value;
     expect(at(1.5) - at(1.25)).toBeCloseTo(0.25, 12);
   });
 
   // Hireko blog 2007-04: a 45 in shaft plays at 45.5 in a blind bore, 46 and 46.5 in the two bores above it; no cap counted.
-  it.each([[0.5, 45.5], [1, 46], [1.5, 46.5]])("puts a 45 in shaft in a bore %f in up at %f in", (bbgmIn, playingIn) => {
+  it.each([
+    [0.5, 45.5],
+    [1, 46],
+    [1.5, 46.5],
+  ])("puts a 45 in shaft in a bore %f in up at %f in", (bbgmIn, playingIn) => {
     const shaft = { ...driver.shaft, length: { lengthIn: 45, basis: "shaft-alone" } as const };
     const head = { ...driverHead, socket: { type: "bore", bbgmIn } as const };
-    expect(estimated({ head, shaft, grip: { ...driver.grip, capThicknessIn: 0 } }).playingLengthIn!.value).toBeCloseTo(playingIn, 9);
+    expect(
+      estimated({ head, shaft, grip: { ...driver.grip, capThicknessIn: 0 } }).playingLengthIn!.value,
+    ).toBeCloseTo(playingIn, 9);
   });
 });

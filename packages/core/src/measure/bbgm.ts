@@ -33,7 +33,10 @@ export function clubBbgm(joined: HeadAndAdapter, typical: readonly TypicalRow[])
   return source && { value, plusMinus, source: source.reading.source };
 }
 
-export function bbgmTerms({ head, adapter }: HeadAndAdapter, typical: readonly TypicalRow[]): readonly BbgmTerm[] | undefined {
+export function bbgmTerms(
+  { head, adapter }: HeadAndAdapter,
+  typical: readonly TypicalRow[],
+): readonly BbgmTerm[] | undefined {
   if (adapter === undefined) return boreTerms(head, typical);
   const seat = partReading(head, "socket.seatToGroundIn", typical);
   const stop = partReading(adapter, "tipStopFromSeatIn", typical);

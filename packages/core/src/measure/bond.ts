@@ -26,6 +26,8 @@ export function bondEstimate(parts: ClubParts, numbers: ClubNumbers): BondEstima
 
 /** The tip's own diameter, else that of the bore it is meant for. */
 function bondDiameter({ head, adapter, shaft }: ClubParts): number | undefined {
-  const bore = adapter ? writtenReading(adapter, "bore.diameterIn") : writtenReading(head, "socket.diameterIn");
+  const bore = adapter
+    ? writtenReading(adapter, "bore.diameterIn")
+    : writtenReading(head, "socket.diameterIn");
   return (writtenReading(shaft, "tip.diameterIn") ?? bore)?.value;
 }

@@ -8,7 +8,12 @@ import { coverageFactor95 } from "./uncertainty.ts";
 export const extensionLimitIn = 2;
 
 /** Why nobody can make this build of these parts; empty where they can, or where it is not known that they cannot. */
-export function buildRefusals(parts: ClubParts, build: Build, club: BuiltClub, lengthPlusMinusIn: number): readonly Refusal[] {
+export function buildRefusals(
+  parts: ClubParts,
+  build: Build,
+  club: BuiltClub,
+  lengthPlusMinusIn: number,
+): readonly Refusal[] {
   return [
     ...taperRefusals(parts, build),
     ...balanceRefusals(parts, club),
@@ -20,7 +25,13 @@ export function buildRefusals(parts: ClubParts, build: Build, club: BuiltClub, l
 /** A taper tip is made to its length: cut, it no longer fits its bore (golfclubshaftreview.com, parallel and taper tips). */
 function taperRefusals({ shaft }: ClubParts, { tipTrimIn = 0 }: Build): readonly Refusal[] {
   if (tipTrimIn === 0 || shaft.tip?.form !== "taper") return [];
-  return [{ field: "build.tipTrimIn", got: String(tipTrimIn), expected: "no tip trim, for the shaft has a taper tip" }];
+  return [
+    {
+      field: "build.tipTrimIn",
+      got: String(tipTrimIn),
+      expected: "no tip trim, for the shaft has a taper tip",
+    },
+  ];
 }
 
 /** Outside this a straight line of density would be negative at one end. Derived, no published source. */
@@ -35,7 +46,12 @@ function balanceRefusals({ shaft }: ClubParts, { before }: BuiltClub): readonly 
 
 function trimRefusals(build: Build, { before, cutLengthIn }: BuiltClub): readonly Refusal[] {
   if (!(cutLengthIn <= 0) || Number.isNaN(before.lengthIn)) return [];
-  const field = build.playingLengthIn !== undefined ? "playingLengthIn" : (build.buttTrimIn ?? 0) > 0 ? "buttTrimIn" : "tipTrimIn";
+  const field =
+    build.playingLengthIn !== undefined
+      ? "playingLengthIn"
+      : (build.buttTrimIn ?? 0) > 0
+        ? "buttTrimIn"
+        : "tipTrimIn";
   const expected = `something left of a shaft of ${inches(before.lengthIn)}`;
   return [{ field: `build.${field}`, got: String(build[field]), expected }];
 }
@@ -44,7 +60,13 @@ function trimRefusals(build: Build, { before, cutLengthIn }: BuiltClub): readonl
 function extensionRefusals(build: Build, club: BuiltClub, lengthPlusMinusIn: number): readonly Refusal[] {
   if (build.playingLengthIn === undefined) {
     if ((build.buttTrimIn ?? 0) >= -extensionLimitIn) return [];
-    return [{ field: "build.buttTrimIn", got: String(build.buttTrimIn), expected: `an extension of at most ${inches(extensionLimitIn)}` }];
+    return [
+      {
+        field: "build.buttTrimIn",
+        got: String(build.buttTrimIn),
+        expected: `an extension of at most ${inches(extensionLimitIn)}`,
+      },
+    ];
   }
   const overIn = -club.buttTrimIn - extensionLimitIn;
   if (!(overIn > coverageFactor95 * lengthPlusMinusIn)) return [];

@@ -40,7 +40,9 @@ export function buildClub(numbers: ClubNumbers, shape: ClubShape): BuiltClub {
     ? cutLength({ bbgmIn, capThicknessIn, playingLengthIn: numbers.chosenLengthIn })
     : uncutIn - numbers.buttTrimIn;
   const buttTrimIn = chosen ? uncutIn - cutLengthIn : numbers.buttTrimIn;
-  const playingLengthIn = chosen ? numbers.chosenLengthIn : playingLength({ bbgmIn, capThicknessIn, cutLengthIn });
+  const playingLengthIn = chosen
+    ? numbers.chosenLengthIn
+    : playingLength({ bbgmIn, capThicknessIn, cutLengthIn });
   const shaft = trimmed(before, numbers.tipTrimIn, shape.extended ? 0 : buttTrimIn);
   const components = clubComponents({ numbers, shape, bbgmIn, buttTrimIn, playingLengthIn, shaft });
   return { numbers, shape, before, bbgmIn, buttTrimIn, cutLengthIn, playingLengthIn, shaft, components };

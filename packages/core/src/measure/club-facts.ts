@@ -49,7 +49,12 @@ export function clubFacts(parts: ClubParts, build: Build, typical: readonly Typi
   const shaft = readShaft(reader, parts.shaft);
   readGrip(reader, parts);
   readBuild(reader, build);
-  const shape = { aloneTerms, ...shaft, extended: false, cutTo: build.playingLengthIn === undefined ? "butt-trim" : "playing-length" } as const;
+  const shape = {
+    aloneTerms,
+    ...shaft,
+    extended: false,
+    cutTo: build.playingLengthIn === undefined ? "butt-trim" : "playing-length",
+  } as const;
   const { numbers, inputs, gaps } = reader;
   return { numbers, inputs, gaps, shape: { ...shape, extended: isExtended(numbers, shape) } };
 }
@@ -95,7 +100,12 @@ class FactReader {
     return this.numbers[key] !== 0;
   }
 
-  miss(key: NumberKey, part: ClubPart, field: string, reason = "nobody has stated it and there is no typical value"): void {
+  miss(
+    key: NumberKey,
+    part: ClubPart,
+    field: string,
+    reason = "nobody has stated it and there is no typical value",
+  ): void {
     this.numbers[key] = Number.NaN;
     this.gaps.push({ key, part: part.id, field, reason });
   }
@@ -106,7 +116,15 @@ function readLength(reader: FactReader, parts: ClubParts): readonly LengthTerm[]
   const terms = aloneLengthTerms(parts, reader.typical);
   if (terms === undefined) {
     reader.miss("statedLengthIn", parts.shaft, "length.lengthIn");
-    return [{ key: "statedLengthIn", weight: 1, part: parts.shaft.id, field: "length.lengthIn", reading: { value: Number.NaN, plusMinus: 0, source: "typical" } }];
+    return [
+      {
+        key: "statedLengthIn",
+        weight: 1,
+        part: parts.shaft.id,
+        field: "length.lengthIn",
+        reading: { value: Number.NaN, plusMinus: 0, source: "typical" },
+      },
+    ];
   }
   for (const { key, part, field, reading } of terms) {
     // The cap of the grip in hand is read once, with the grip.
@@ -145,11 +163,15 @@ function readHolder(reader: FactReader, parts: ClubParts): void {
 
 function missBbgm(reader: FactReader, { head, adapter }: ClubParts): void {
   if (adapter !== undefined) reader.miss("bbgmIn", head, "socket.seatToGroundIn");
-  else if (head.socket?.type === "receiver") reader.miss("bbgmIn", head, "socket", "the head takes an adapter and none was given");
+  else if (head.socket?.type === "receiver")
+    reader.miss("bbgmIn", head, "socket", "the head takes an adapter and none was given");
   else reader.miss("bbgmIn", head, "socket.bbgmIn");
 }
 
-function readShaft(reader: FactReader, shaft: Shaft): Pick<ClubShape, "massRead" | "balanceRead" | "beamRead"> {
+function readShaft(
+  reader: FactReader,
+  shaft: Shaft,
+): Pick<ClubShape, "massRead" | "balanceRead" | "beamRead"> {
   const massRead = readShaftMass(reader, shaft);
   const balanceRead = writtenReading(shaft, "balanceFromTipIn") !== undefined;
   if (balanceRead) reader.read("balanceFromTipIn", shaft, "balanceFromTipIn");
@@ -182,13 +204,23 @@ function readShaftMass(reader: FactReader, shaft: Shaft): ClubShape["massRead"] 
 
 function readTipTrimmed(reader: FactReader, shaft: Shaft): void {
   const unknown = { value: 0, plusMinus: unknownTipTrimPlusMinusIn, source: "typical" } as const;
-  reader.take({ key: "tipTrimmedIn", part: shaft.id, field: "tip.trimmedIn", ...(writtenReading(shaft, "tip.trimmedIn") ?? unknown) });
+  reader.take({
+    key: "tipTrimmedIn",
+    part: shaft.id,
+    field: "tip.trimmedIn",
+    ...(writtenReading(shaft, "tip.trimmedIn") ?? unknown),
+  });
 }
 
 /** Whether the reading says its own free length. */
 function readFrequency(reader: FactReader, shaft: Shaft): boolean {
   if (shaft.frequency === undefined) {
-    reader.miss("frequencyCpm", shaft, "frequency.cpm", "the shaft has no frequency reading to carry to this club");
+    reader.miss(
+      "frequencyCpm",
+      shaft,
+      "frequency.cpm",
+      "the shaft has no frequency reading to carry to this club",
+    );
     return false;
   }
   reader.read("frequencyCpm", shaft, "frequency.cpm");
@@ -217,7 +249,12 @@ function readBuild(reader: FactReader, build: Build): void {
 }
 
 /** Nothing chosen and a choice of nothing are both certain. */
-function choose(reader: FactReader, key: keyof Build & NumberKey, value: number | undefined, plusMinus: number): void {
+function choose(
+  reader: FactReader,
+  key: keyof Build & NumberKey,
+  value: number | undefined,
+  plusMinus: number,
+): void {
   if (value !== undefined && value !== 0) reader.take({ key, ...chosen(key, value, plusMinus) });
 }
 

@@ -16,7 +16,11 @@ export interface ClubSummary {
 }
 
 /** As `estimateClub`, without intervals and without refusing anything. */
-export function clubSummary(parts: ClubParts, build: Build, reference: Pick<Reference, "typical">): ClubSummary {
+export function clubSummary(
+  parts: ClubParts,
+  build: Build,
+  reference: Pick<Reference, "typical">,
+): ClubSummary {
   const { numbers, shape } = clubFacts(parts, build, reference.typical);
   const club = buildClub(numbers, shape);
   return {

@@ -1,5 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { adapter, driver, driverHead, estimated, grip, pointMasses, receiverHead, shippedTypical, typicalWith, woodShaft } from "./club.test-kit.ts";
+import {
+  adapter,
+  driver,
+  driverHead,
+  estimated,
+  grip,
+  pointMasses,
+  receiverHead,
+  shippedTypical,
+  typicalWith,
+  woodShaft,
+} from "./club.test-kit.ts";
 import { clubSummary } from "./club-summary.ts";
 import { estimateClub } from "./estimates.ts";
 
@@ -11,7 +22,13 @@ describe("estimateClub", () => {
   // Grip 50 g at 4.0 in, shaft 60 g uniform over 43.5 in about 21.875, head 200 g at 44.0 in, all as points but the shaft.
   // Derived, no published source.
   it("weighs, balances and swings the worked example as summed by hand", () => {
-    const typical = typicalWith({ tapeMassG: 0, epoxyMassG: 0, ferruleMassG: 0, moiAboutCgKgCm2: 0, lengthIn: 0 });
+    const typical = typicalWith({
+      tapeMassG: 0,
+      epoxyMassG: 0,
+      ferruleMassG: 0,
+      moiAboutCgKgCm2: 0,
+      lengthIn: 0,
+    });
     const club = estimated(
       {
         head: { ...driverHead, cgAlongAxisIn: 0.625 },
@@ -36,7 +53,11 @@ describe("estimateClub", () => {
 
   // Linear density, 60 g, 46 in, balance 24.0 in, 1 in from the tip and 1.5 in from the butt. Derived, no published source.
   it("trims a shaft by its line of density", () => {
-    const shaft = { ...woodShaft, length: { lengthIn: 46, basis: "shaft-alone" } as const, balanceFromTipIn: 24 };
+    const shaft = {
+      ...woodShaft,
+      length: { lengthIn: 46, basis: "shaft-alone" } as const,
+      balanceFromTipIn: 24,
+    };
     const club = estimated({ ...driver, shaft }, { tipTrimIn: 1, buttTrimIn: 1.5 });
     near(club.shaftMassG?.value, 56.6587, 0.0001);
     near(club.shaftBalanceFromTipIn?.value, 22.6455, 0.0001);
@@ -44,7 +65,14 @@ describe("estimateClub", () => {
   });
 
   it("trims the raw shaft first where mass and length were read raw", () => {
-    const shaft = { ...woodShaft, massG: undefined, rawMassG: 60, rawLengthIn: 46, length: { lengthIn: 43.5, basis: "shaft-alone" } as const, tip: { trimmedIn: 1 } };
+    const shaft = {
+      ...woodShaft,
+      massG: undefined,
+      rawMassG: 60,
+      rawLengthIn: 46,
+      length: { lengthIn: 43.5, basis: "shaft-alone" } as const,
+      tip: { trimmedIn: 1 },
+    };
     near(estimated({ ...driver, shaft }, {}, pointMasses).shaftMassG?.value, 56.7391, 0.0001);
   });
 
@@ -55,7 +83,12 @@ describe("estimateClub", () => {
     ["5 g less head", 200, 0, 252.92],
     ["10 g more head", 215, 0, 244.44],
   ])("carries a frequency of 250 over %s", (_what, massG, buttTrimIn, cpm) => {
-    const shaft = { ...woodShaft, massG: (53 * 45) / 40, length: { lengthIn: 45, basis: "shaft-alone" } as const, frequency: { cpm: 250, clampIn: 5, tipMassG: 205 } };
+    const shaft = {
+      ...woodShaft,
+      massG: (53 * 45) / 40,
+      length: { lengthIn: 45, basis: "shaft-alone" } as const,
+      frequency: { cpm: 250, clampIn: 5, tipMassG: 205 },
+    };
     const club = estimated({ ...driver, shaft, head: { ...driverHead, massG } }, { buttTrimIn }, pointMasses);
     near(club.frequencyCpm?.value, cpm, 0.006);
   });
@@ -83,12 +116,19 @@ describe("estimateClub", () => {
     expect(swingWeight?.basis[0]).toMatchObject({ part: "H1", field: "massG", source: "typical" });
     const shares = swingWeight!.basis.map(({ share }) => share);
     expect(shares).toEqual([...shares].sort((a, b) => b - a));
-    near(shares.reduce((sum, share) => sum + share, 0), 1, 1e-6);
+    near(
+      shares.reduce((sum, share) => sum + share, 0),
+      1,
+      1e-6,
+    );
   });
 
   it("widens everything that rests on a length of which the basis is unstated", () => {
     const width = (basis: "shaft-alone" | "unstated") => {
-      const { playingLengthIn } = estimated({ ...driver, shaft: { ...woodShaft, length: { lengthIn: 44.5, basis } } });
+      const { playingLengthIn } = estimated({
+        ...driver,
+        shaft: { ...woodShaft, length: { lengthIn: 44.5, basis } },
+      });
       return playingLengthIn!.high - playingLengthIn!.low;
     };
     expect(width("unstated")).toBeGreaterThan(2 * width("shaft-alone"));
@@ -101,18 +141,30 @@ describe("estimateClub", () => {
   });
 
   it("says what is missing and which field would settle it", () => {
-    const club = estimated({ ...driver, head: { ...driverHead, loftDeg: undefined }, shaft: { ...woodShaft, length: undefined } });
+    const club = estimated({
+      ...driver,
+      head: { ...driverHead, loftDeg: undefined },
+      shaft: { ...woodShaft, length: undefined },
+    });
     expect(club.playingLengthIn).toBeNull();
     expect(club.loftDeg).toBeNull();
-    expect(club.missing).toContainEqual(expect.objectContaining({ quantity: "playingLengthIn", part: "S1", field: "length.lengthIn" }));
-    expect(club.missing).toContainEqual(expect.objectContaining({ quantity: "loftDeg", part: "H1", field: "loftDeg" }));
-    expect(club.missing).toContainEqual(expect.objectContaining({ quantity: "frequencyCpm", part: "S1", field: "frequency.cpm" }));
+    expect(club.missing).toContainEqual(
+      expect.objectContaining({ quantity: "playingLengthIn", part: "S1", field: "length.lengthIn" }),
+    );
+    expect(club.missing).toContainEqual(
+      expect.objectContaining({ quantity: "loftDeg", part: "H1", field: "loftDeg" }),
+    );
+    expect(club.missing).toContainEqual(
+      expect.objectContaining({ quantity: "frequencyCpm", part: "S1", field: "frequency.cpm" }),
+    );
     expect(club.massG).not.toBeNull();
   });
 
   it("asks for an adapter where the head takes one and none was given", () => {
     const { missing } = estimated({ ...driver, head: receiverHead });
-    expect(missing).toContainEqual(expect.objectContaining({ quantity: "playingLengthIn", part: "H2", field: "socket" }));
+    expect(missing).toContainEqual(
+      expect.objectContaining({ quantity: "playingLengthIn", part: "H2", field: "socket" }),
+    );
   });
 
   it("adds a plug and keeps the shaft whole where the butt is extended", () => {
@@ -124,12 +176,32 @@ describe("estimateClub", () => {
   });
 
   it.each([
-    ["a tip trim on a taper tip", { shaft: { ...woodShaft, tip: { form: "taper" as const } } }, { tipTrimIn: 0.5 }, "build.tipTrimIn"],
-    ["a trim longer than the shaft", { shaft: { ...woodShaft, length: { lengthIn: 20, basis: "shaft-alone" as const } } }, { buttTrimIn: 21 }, "build.buttTrimIn"],
+    [
+      "a tip trim on a taper tip",
+      { shaft: { ...woodShaft, tip: { form: "taper" as const } } },
+      { tipTrimIn: 0.5 },
+      "build.tipTrimIn",
+    ],
+    [
+      "a trim longer than the shaft",
+      { shaft: { ...woodShaft, length: { lengthIn: 20, basis: "shaft-alone" as const } } },
+      { buttTrimIn: 21 },
+      "build.buttTrimIn",
+    ],
     ["an extension past the limit", {}, { buttTrimIn: -2.5 }, "build.buttTrimIn"],
     ["a playing length that no extension reaches", {}, { playingLengthIn: 50 }, "build.playingLengthIn"],
-    ["a balance nearer the tip than a third", { shaft: { ...woodShaft, balanceFromTipIn: 12 } }, {}, "shaft.balanceFromTipIn"],
-    ["a balance further than two thirds", { shaft: { ...woodShaft, balanceFromTipIn: 31 } }, {}, "shaft.balanceFromTipIn"],
+    [
+      "a balance nearer the tip than a third",
+      { shaft: { ...woodShaft, balanceFromTipIn: 12 } },
+      {},
+      "shaft.balanceFromTipIn",
+    ],
+    [
+      "a balance further than two thirds",
+      { shaft: { ...woodShaft, balanceFromTipIn: 31 } },
+      {},
+      "shaft.balanceFromTipIn",
+    ],
   ])("refuses %s", (_what, change, build, field) => {
     const result = estimateClub({ ...driver, ...change }, build, { typical: shippedTypical });
     expect(result).toMatchObject({ ok: false, refusals: [{ field }] });
@@ -137,7 +209,9 @@ describe("estimateClub", () => {
 
   it("does not refuse an extension that is past the limit only by a doubtful length", () => {
     const shaft = { ...woodShaft, length: { lengthIn: 44.5 } };
-    expect(estimateClub({ ...driver, shaft }, { playingLengthIn: 47.2 }, { typical: shippedTypical }).ok).toBe(true);
+    expect(
+      estimateClub({ ...driver, shaft }, { playingLengthIn: 47.2 }, { typical: shippedTypical }).ok,
+    ).toBe(true);
   });
 
   it("allows an extension of exactly the limit", () => {
@@ -155,7 +229,11 @@ describe("clubSummary", () => {
   });
 
   it("is null where something is missing", () => {
-    const summary = clubSummary({ ...driver, shaft: { ...woodShaft, length: undefined } }, {}, { typical: shippedTypical });
+    const summary = clubSummary(
+      { ...driver, shaft: { ...woodShaft, length: undefined } },
+      {},
+      { typical: shippedTypical },
+    );
     expect(summary.playingLengthIn).toBeNull();
   });
 });

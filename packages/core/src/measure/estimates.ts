@@ -42,7 +42,11 @@ export const quantities: readonly Quantity[] = [
  * How the parts would measure and swing as one club with this build: every figure with its 95 % interval and the readings it
  * rests on. Refuses builds that nobody could make; a figure that rests on something unknown is `null` and told in `missing`.
  */
-export function estimateClub(parts: ClubParts, build: Build, reference: Pick<Reference, "typical">): EstimatedClub {
+export function estimateClub(
+  parts: ClubParts,
+  build: Build,
+  reference: Pick<Reference, "typical">,
+): EstimatedClub {
   const facts = clubFacts(parts, build, reference.typical);
   const club = buildClub(facts.numbers, facts.shape);
   const refusals = buildRefusals(parts, build, club, buttTrimPlusMinus(facts));
@@ -62,7 +66,10 @@ function buttTrimPlusMinus({ shape, inputs }: ClubFacts): number {
 function estimatesOf(parts: ClubParts, facts: ClubFacts): Estimates {
   const model: JointModel = (at, out, moved) => writeQuantities(buildClub(at, facts.shape), out, moved);
   const results = jointEstimates(model, facts.numbers, facts.inputs, quantities.length);
-  const named = Object.fromEntries(quantities.map(({ name }, k) => [name, results[k] ?? null])) as Record<Quantity["name"], Estimate | null>;
+  const named = Object.fromEntries(quantities.map(({ name }, k) => [name, results[k] ?? null])) as Record<
+    Quantity["name"],
+    Estimate | null
+  >;
   const settings = settingEstimates(parts.adapter, facts);
   const bond = bondEstimate(parts, facts.numbers);
   return {
@@ -70,7 +77,11 @@ function estimatesOf(parts: ClubParts, facts: ClubFacts): Estimates {
     swingWeight: named.swingWeight && labelled(named.swingWeight),
     settings,
     bond,
-    missing: [...missingQuantities(named, facts), ...missingSettings(parts, facts, settings.length), ...missingBond(parts, bond !== null)],
+    missing: [
+      ...missingQuantities(named, facts),
+      ...missingSettings(parts, facts, settings.length),
+      ...missingBond(parts, bond !== null),
+    ],
   };
 }
 
@@ -83,14 +94,25 @@ function writeQuantities(club: BuiltClub, out: Float64Array, moved: NumberKey | 
 
 type Missing = Estimates["missing"][number];
 
-function missingQuantities(named: Readonly<Record<string, Estimate | null>>, facts: ClubFacts): readonly Missing[] {
-  return quantities.filter(({ name }) => named[name] === null).map(({ name, needs }) => missing(name, needs, facts));
+function missingQuantities(
+  named: Readonly<Record<string, Estimate | null>>,
+  facts: ClubFacts,
+): readonly Missing[] {
+  return quantities
+    .filter(({ name }) => named[name] === null)
+    .map(({ name, needs }) => missing(name, needs, facts));
 }
 
 /** The first of the needs that is unknown. Nothing unknown among them means that the figures themselves leave no answer, such as a clamp longer than the shaft. */
 function missing(quantity: string, needs: readonly NumberKey[], { gaps }: ClubFacts): Missing {
   const gap = needs.map((need) => gaps.find(({ key }) => key === need)).find((found) => found !== undefined);
-  if (gap === undefined) return { quantity, part: "build", field: "length", reason: "these figures leave nothing to estimate it from" };
+  if (gap === undefined)
+    return {
+      quantity,
+      part: "build",
+      field: "length",
+      reason: "these figures leave nothing to estimate it from",
+    };
   return { quantity, part: gap.part, field: gap.field, reason: gap.reason };
 }
 
@@ -101,5 +123,13 @@ function missingSettings({ adapter }: ClubParts, facts: ClubFacts, told: number)
 
 function missingBond({ shaft }: ClubParts, told: boolean): readonly Missing[] {
   if (told) return [];
-  return [{ quantity: "bond", part: shaft.id, field: "tip.diameterIn", reason: "neither the tip's nor the bore's diameter is known, or the bore's depth or the head's mass is not" }];
+  return [
+    {
+      quantity: "bond",
+      part: shaft.id,
+      field: "tip.diameterIn",
+      reason:
+        "neither the tip's nor the bore's diameter is known, or the bore's depth or the head's mass is not",
+    },
+  ];
 }

@@ -24,7 +24,9 @@ export function jointEstimates(
   const middle = new Float64Array(count);
   model(numbers, middle);
   const changes = inputs.map((input) => changesForOneUncertainty(model, numbers, input, middle));
-  return Array.from(middle, (value, k) => (Number.isFinite(value) ? estimateAt(value, k, inputs, changes) : null));
+  return Array.from(middle, (value, k) =>
+    Number.isFinite(value) ? estimateAt(value, k, inputs, changes) : null,
+  );
 }
 
 // The steps are those of `propagate`, for the same reasons.
@@ -46,7 +48,8 @@ function changesForOneUncertainty(
   numbers[key] = value - step;
   model(numbers, below, key);
   numbers[key] = value;
-  for (let k = 0; k < middle.length; k++) above[k] = slope(below[k]!, middle[k]!, above[k]!, step) * plusMinus;
+  for (let k = 0; k < middle.length; k++)
+    above[k] = slope(below[k]!, middle[k]!, above[k]!, step) * plusMinus;
   return above;
 }
 
@@ -57,7 +60,12 @@ function slope(below: number, middle: number, above: number, step: number): numb
   return (above - below) / (2 * step);
 }
 
-function estimateAt(value: number, k: number, inputs: readonly ClubInput[], changes: readonly Float64Array[]): Estimate {
+function estimateAt(
+  value: number,
+  k: number,
+  inputs: readonly ClubInput[],
+  changes: readonly Float64Array[],
+): Estimate {
   let variance = 0;
   for (const change of changes) variance += change[k]! ** 2;
   const { low, high } = interval95({ value, standardUncertainty: Math.sqrt(variance) });
@@ -67,7 +75,12 @@ function estimateAt(value: number, k: number, inputs: readonly ClubInput[], chan
 /** An input that explains less than this of a variance is rounding and is not named. */
 const leastShare = 1e-9;
 
-function basisAt(k: number, inputs: readonly ClubInput[], changes: readonly Float64Array[], variance: number): BasisEntry[] {
+function basisAt(
+  k: number,
+  inputs: readonly ClubInput[],
+  changes: readonly Float64Array[],
+  variance: number,
+): BasisEntry[] {
   const basis: BasisEntry[] = [];
   for (let i = 0; i < inputs.length; i++) {
     const { part, field, source } = inputs[i]!;

@@ -14,7 +14,11 @@ export interface AddedMasses {
  * mass's distance from the fulcrum as its slope. By head mass alone, by counterweight alone, and, where the head mass on it is
  * not enough to take off, by all of that and a counterweight. A club that is within `tolerancePoints` is left as it is.
  */
-export function massChanges(club: BuiltClub, targetPoints: number, tolerancePoints: number): readonly AddedMasses[] {
+export function massChanges(
+  club: BuiltClub,
+  targetPoints: number,
+  tolerancePoints: number,
+): readonly AddedMasses[] {
   const { numbers } = club;
   const now = { extraHeadMassG: numbers.extraHeadMassG, counterweightG: numbers.counterweightG };
   const moment = swingMoment(club);
@@ -25,11 +29,17 @@ export function massChanges(club: BuiltClub, targetPoints: number, tolerancePoin
   const byCounterweight = { ...now, counterweightG: now.counterweightG + lackGIn / counterweightArmIn };
   const bareLackGIn = lackGIn + now.extraHeadMassG * headArmIn;
   const byBoth = { extraHeadMassG: 0, counterweightG: now.counterweightG + bareLackGIn / counterweightArmIn };
-  const ways = now.extraHeadMassG > 0 && byHead.extraHeadMassG < 0 ? [byHead, byCounterweight, byBoth] : [byHead, byCounterweight];
+  const ways =
+    now.extraHeadMassG > 0 && byHead.extraHeadMassG < 0
+      ? [byHead, byCounterweight, byBoth]
+      : [byHead, byCounterweight];
   return ways.filter(({ extraHeadMassG, counterweightG }) => extraHeadMassG >= 0 && counterweightG >= 0);
 }
 
-function arms({ numbers, playingLengthIn }: BuiltClub): { readonly headArmIn: number; readonly counterweightArmIn: number } {
+function arms({ numbers, playingLengthIn }: BuiltClub): {
+  readonly headArmIn: number;
+  readonly counterweightArmIn: number;
+} {
   return {
     headArmIn: playingLengthIn - numbers.cgAlongAxisIn - swingWeightFulcrumIn,
     counterweightArmIn: numbers.capThicknessIn - swingWeightFulcrumIn,

@@ -4,7 +4,11 @@ import { partReading, writtenReading } from "./part-reading.ts";
 
 describe("partReading", () => {
   it("takes a nested field as it was written, with its default uncertainty", () => {
-    expect(partReading(driverHead, "socket.bbgmIn", shippedTypical)).toEqual({ value: 1, plusMinus: 0.06, source: "stated" });
+    expect(partReading(driverHead, "socket.bbgmIn", shippedTypical)).toEqual({
+      value: 1,
+      plusMinus: 0.06,
+      source: "stated",
+    });
   });
 
   it("keeps what was said of the uncertainty and the source", () => {
@@ -23,7 +27,9 @@ describe("partReading", () => {
 
   it("gives nothing where neither is known", () => {
     expect(partReading({ id: "H", kind: "head" }, "massG", shippedTypical)).toBeUndefined();
-    expect(partReading({ id: "H", kind: "head", clubType: "driver" }, "loftDeg", shippedTypical)).toBeUndefined();
+    expect(
+      partReading({ id: "H", kind: "head", clubType: "driver" }, "loftDeg", shippedTypical),
+    ).toBeUndefined();
   });
 
   it("never lets a typical reading pass for a written one", () => {

@@ -11,7 +11,11 @@ export type ClubPart = Head | Adapter | Shaft | Grip;
  * @param path a field path such as `massG` or `socket.bbgmIn`, or a name that only the typical table has, such as
  * `balanceFraction`; the reading is in the unit that the path's suffix names.
  */
-export function partReading(part: ClubPart, path: string, typicalRows: readonly TypicalRow[]): Reading | undefined {
+export function partReading(
+  part: ClubPart,
+  path: string,
+  typicalRows: readonly TypicalRow[],
+): Reading | undefined {
   return writtenReading(part, path) ?? typicalReading(typicalRows, part, path);
 }
 
@@ -32,5 +36,7 @@ function valueAt(part: ClubPart, path: string): unknown {
   const record = part as Record<string, unknown>;
   if (dot < 0) return record[path];
   const inner = record[path.slice(0, dot)];
-  return typeof inner === "object" && inner !== null ? (inner as Record<string, unknown>)[path.slice(dot + 1)] : undefined;
+  return typeof inner === "object" && inner !== null
+    ? (inner as Record<string, unknown>)[path.slice(dot + 1)]
+    : undefined;
 }

@@ -14,10 +14,24 @@ export interface Quantity {
 }
 
 /** What every length of a club rests on. */
-export const lengthNeeds = ["statedLengthIn", "bbgmIn", "seatToGroundIn", "tipStopFromSeatIn", "capThicknessIn"] as const satisfies readonly NumberKey[];
+export const lengthNeeds = [
+  "statedLengthIn",
+  "bbgmIn",
+  "seatToGroundIn",
+  "tipStopFromSeatIn",
+  "capThicknessIn",
+] as const satisfies readonly NumberKey[];
 
 /** What the mass of a club rests on. */
-export const massNeeds = ["headMassG", "shaftMassG", "gripMassG", "adapterMassG", "tapeMassG", "epoxyMassG", "ferruleMassG"] as const satisfies readonly NumberKey[];
+export const massNeeds = [
+  "headMassG",
+  "shaftMassG",
+  "gripMassG",
+  "adapterMassG",
+  "tapeMassG",
+  "epoxyMassG",
+  "ferruleMassG",
+] as const satisfies readonly NumberKey[];
 
 /** What the place of every mass rests on. */
 export const momentNeeds = [

@@ -1,10 +1,10 @@
+import { ozInFromGIn } from "../units.ts";
 import type { BuiltClub } from "./built-club.ts";
 import type { Estimate, SwingWeightEstimate } from "./estimate.ts";
 import { clubFirstMoment } from "./physics/club-balance.ts";
 import { clubMass } from "./physics/club-mass.ts";
 import { swingWeightFulcrumIn, swingWeightLabel, swingWeightPoints } from "./physics/swing-weight.ts";
 import { momentNeeds, type Quantity } from "./quantity.ts";
-import { ozInFromGIn } from "../units.ts";
 
 /** Swing weight in points from A0, about 14 in from the edge of the grip cap. */
 export const swingWeightQuantity: Quantity = {

@@ -1,6 +1,14 @@
 import { describe, expect, it } from "vitest";
 import type { Build } from "./build.ts";
-import { adapter, driver, estimated, grip, receiverHead, shippedTypical, woodShaft } from "./club.test-kit.ts";
+import {
+  adapter,
+  driver,
+  estimated,
+  grip,
+  receiverHead,
+  shippedTypical,
+  woodShaft,
+} from "./club.test-kit.ts";
 import { tune, tuneTolerance } from "./tune.ts";
 
 const reference = { typical: shippedTypical };
@@ -8,7 +16,12 @@ const start = estimated(driver, {});
 const startPoints = start.swingWeight!.points;
 const startLengthIn = start.playingLengthIn!.value;
 
-function solutionsOf(target: Parameters<typeof tune>[2], options: Parameters<typeof tune>[3] = {}, build: Build = {}, parts = driver) {
+function solutionsOf(
+  target: Parameters<typeof tune>[2],
+  options: Parameters<typeof tune>[3] = {},
+  build: Build = {},
+  parts = driver,
+) {
   const result = tune(parts, build, target, options, reference);
   if (!result.ok) throw new Error(JSON.stringify(result.refusals));
   return result.solutions;
@@ -17,7 +30,10 @@ function solutionsOf(target: Parameters<typeof tune>[2], options: Parameters<typ
 describe("tune", () => {
   it("changes nothing on a club that is on target", () => {
     const [first] = solutionsOf({ playingLengthIn: startLengthIn, swingWeightPoints: startPoints });
-    expect(first).toMatchObject({ change: 0, build: { buttTrimIn: 0, extraHeadMassG: 0, counterweightG: 0 } });
+    expect(first).toMatchObject({
+      change: 0,
+      build: { buttTrimIn: 0, extraHeadMassG: 0, counterweightG: 0 },
+    });
   });
 
   // A gram in a 44-in head moves 1/1.65 point: 49.6 / (x − 14). Derived, no published source.
@@ -31,7 +47,9 @@ describe("tune", () => {
 
   it("lowers it by a counterweight where there is no head mass to take off", () => {
     const solutions = solutionsOf({ playingLengthIn: startLengthIn, swingWeightPoints: startPoints - 2 });
-    expect(solutions.map(({ build }) => build.counterweightG! > 0 && build.extraHeadMassG === 0)).toEqual([true]);
+    expect(solutions.map(({ build }) => build.counterweightG! > 0 && build.extraHeadMassG === 0)).toEqual([
+      true,
+    ]);
   });
 
   it("takes head mass off before it adds a counterweight where that is the smaller change", () => {
@@ -45,8 +63,16 @@ describe("tune", () => {
   it("takes all the head mass off and adds a counterweight where one alone is not enough", () => {
     const build = { extraHeadMassG: 2 };
     const points = estimated(driver, build).swingWeight!.points;
-    const solutions = solutionsOf({ swingWeightPoints: points - 4, playingLengthIn: startLengthIn }, {}, build);
-    expect(solutions.some(({ build: { extraHeadMassG, counterweightG } }) => extraHeadMassG === 0 && counterweightG! > 0)).toBe(true);
+    const solutions = solutionsOf(
+      { swingWeightPoints: points - 4, playingLengthIn: startLengthIn },
+      {},
+      build,
+    );
+    expect(
+      solutions.some(
+        ({ build: { extraHeadMassG, counterweightG } }) => extraHeadMassG === 0 && counterweightG! > 0,
+      ),
+    ).toBe(true);
   });
 
   it("trims for a length and makes up the swing weight that it costs", () => {
@@ -72,37 +98,63 @@ describe("tune", () => {
   // Hireko blog 2010-02: a 25 g grip instead of a 50 g one is 5 points.
   it("reaches five points more with a grip of half the mass and hardly any added mass", () => {
     const light = { ...grip, id: "G2", massG: 25 };
-    const solutions = solutionsOf({ playingLengthIn: startLengthIn, swingWeightPoints: startPoints + 5 }, { grips: [light] });
+    const solutions = solutionsOf(
+      { playingLengthIn: startLengthIn, swingWeightPoints: startPoints + 5 },
+      { grips: [light] },
+    );
     expect(solutions[0]!.grip).toBe("G2");
     expect(solutions[0]!.build).toMatchObject({ extraHeadMassG: 0, counterweightG: 0 });
     expect(Math.abs(solutions[0]!.estimates.swingWeight!.points - startPoints - 5)).toBeLessThan(0.5);
   });
 
   it("keeps the shaft's length where a gripped playing length is read and the grip changes", () => {
-    const parts = { ...driver, gripped: true, shaft: { ...woodShaft, length: { lengthIn: 45.5, basis: "playing" as const } } };
+    const parts = {
+      ...driver,
+      gripped: true,
+      shaft: { ...woodShaft, length: { lengthIn: 45.5, basis: "playing" as const } },
+    };
     const before = estimated(parts);
     const thick = { ...grip, id: "G2", capThicknessIn: 0.25 };
-    const solutions = solutionsOf({ swingWeightPoints: before.swingWeight!.points + 1 }, { grips: [thick] }, {}, parts);
+    const solutions = solutionsOf(
+      { swingWeightPoints: before.swingWeight!.points + 1 },
+      { grips: [thick] },
+      {},
+      parts,
+    );
     const kept = solutions.find((one) => one.grip === "G2" && one.build.buttTrimIn === 0);
     expect(kept!.effects.playingLengthIn!.change).toBeCloseTo(0.125, 9);
   });
 
   it("reaches every target it claims to, the smallest change first, on clubs of several kinds", () => {
-    const withAdapter = { ...driver, head: receiverHead, adapter, shaft: { ...woodShaft, frequency: { cpm: 250 } } };
+    const withAdapter = {
+      ...driver,
+      head: receiverHead,
+      adapter,
+      shaft: { ...woodShaft, frequency: { cpm: 250 } },
+    };
     const light = { ...grip, id: "G2", massG: 35 };
     const heavy = { ...grip, id: "G3", massG: 62, capThicknessIn: 0.2 };
     for (const parts of [driver, withAdapter]) {
       for (const playingLengthIn of [43.5, 44.75, 45.5]) {
         for (const swingWeightPoints of [22, 30, 36]) {
-          const solutions = solutionsOf({ playingLengthIn, swingWeightPoints }, { grips: [light, heavy] }, {}, parts);
+          const solutions = solutionsOf(
+            { playingLengthIn, swingWeightPoints },
+            { grips: [light, heavy] },
+            {},
+            parts,
+          );
           expect(solutions.length).toBeGreaterThan(0);
           const changes = solutions.map(({ change }) => change);
           expect(changes).toEqual([...changes].sort((a, b) => a - b));
           for (const { build, grip: id } of solutions) {
             const chosen = [parts.grip, light, heavy].find((one) => one.id === id)!;
             const again = estimated({ ...parts, grip: chosen }, build);
-            expect(Math.abs(again.playingLengthIn!.value - playingLengthIn)).toBeLessThanOrEqual(tuneTolerance.lengthIn + 1e-9);
-            expect(Math.abs(again.swingWeight!.points - swingWeightPoints)).toBeLessThanOrEqual(tuneTolerance.swingWeightPoints + 1e-9);
+            expect(Math.abs(again.playingLengthIn!.value - playingLengthIn)).toBeLessThanOrEqual(
+              tuneTolerance.lengthIn + 1e-9,
+            );
+            expect(Math.abs(again.swingWeight!.points - swingWeightPoints)).toBeLessThanOrEqual(
+              tuneTolerance.swingWeightPoints + 1e-9,
+            );
           }
         }
       }
@@ -114,10 +166,19 @@ describe("tune", () => {
   });
 
   it("refuses to start from a build that cannot be made", () => {
-    expect(tune(driver, { buttTrimIn: -3 }, { playingLengthIn: 45 }, {}, reference)).toMatchObject({ ok: false });
+    expect(tune(driver, { buttTrimIn: -3 }, { playingLengthIn: 45 }, {}, reference)).toMatchObject({
+      ok: false,
+    });
   });
 
   it("has no way where the shaft's length is unknown", () => {
-    expect(solutionsOf({ swingWeightPoints: 30 }, {}, {}, { ...driver, shaft: { ...woodShaft, length: undefined } })).toEqual([]);
+    expect(
+      solutionsOf(
+        { swingWeightPoints: 30 },
+        {},
+        {},
+        { ...driver, shaft: { ...woodShaft, length: undefined } },
+      ),
+    ).toEqual([]);
   });
 });

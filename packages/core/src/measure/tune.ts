@@ -38,7 +38,14 @@ export interface TuneSolution {
   readonly estimates: Estimates;
 }
 
-const effectNames = ["playingLengthIn", "swingWeightPoints", "massG", "balanceFromButtIn", "moiKgCm2", "frequencyCpm"] as const;
+const effectNames = [
+  "playingLengthIn",
+  "swingWeightPoints",
+  "massG",
+  "balanceFromButtIn",
+  "moiKgCm2",
+  "frequencyCpm",
+] as const;
 export type EffectName = (typeof effectNames)[number];
 
 export type Tuned =
@@ -75,7 +82,10 @@ export function tune(
 ): Tuned {
   const before = estimateClub(parts, build, reference);
   if (!before.ok) return before;
-  const others = target.swingWeightPoints === undefined ? [] : (options.grips ?? []).filter(({ id }) => id !== parts.grip.id);
+  const others =
+    target.swingWeightPoints === undefined
+      ? []
+      : (options.grips ?? []).filter(({ id }) => id !== parts.grip.id);
   const clubs = [parts, ...others.map((grip) => regripped(parts, grip, reference))];
   const startTrimIn = clubAt(parts, build, reference).buttTrimIn;
   const solutions = clubs
@@ -102,7 +112,12 @@ function clubAt(parts: ClubParts, build: Build, reference: Pick<Reference, "typi
 function regripped(parts: ClubParts, grip: Grip, { typical }: Pick<Reference, "typical">): ClubParts {
   const alone = aloneLength(parts, typical);
   if (alone === undefined) return { ...parts, grip, gripped: false };
-  return { ...parts, grip, gripped: false, shaft: { ...parts.shaft, length: { lengthIn: alone, basis: "shaft-alone" } } };
+  return {
+    ...parts,
+    grip,
+    gripped: false,
+    shaft: { ...parts.shaft, length: { lengthIn: alone, basis: "shaft-alone" } },
+  };
 }
 
 function candidates(parts: ClubParts, task: Task): readonly Candidate[] {
@@ -123,10 +138,16 @@ function withTrim({ playingLengthIn: _replaced, ...build }: Build, buttTrimIn: n
   return { ...build, buttTrimIn };
 }
 
-function candidate(parts: ClubParts, build: Build, { numbers }: BuiltClub, { start, startTrimIn }: Task): Candidate {
+function candidate(
+  parts: ClubParts,
+  build: Build,
+  { numbers }: BuiltClub,
+  { start, startTrimIn }: Task,
+): Candidate {
   const trimmedIn = Math.abs((build.buttTrimIn ?? 0) - startTrimIn);
   const addedG =
-    Math.abs((build.extraHeadMassG ?? 0) - numbers.extraHeadMassG) + Math.abs((build.counterweightG ?? 0) - numbers.counterweightG);
+    Math.abs((build.extraHeadMassG ?? 0) - numbers.extraHeadMassG) +
+    Math.abs((build.counterweightG ?? 0) - numbers.counterweightG);
   const gripPoints = parts.grip.id === start.grip.id ? 0 : gripChangePoints;
   return { parts, build, change: pointsPerInch * trimmedIn + pointsPerGram * addedG + gripPoints };
 }
@@ -147,7 +168,11 @@ function trims(parts: ClubParts, task: Task): readonly number[] {
 const mostSecantSteps = 20;
 
 /** The butt trim at which the swing weight is the target's, by the secant rule; `undefined` where there is none to find. */
-function trimForPoints(parts: ClubParts, { build, startTrimIn, reference }: Task, targetPoints: number): number | undefined {
+function trimForPoints(
+  parts: ClubParts,
+  { build, startTrimIn, reference }: Task,
+  targetPoints: number,
+): number | undefined {
   const over = (trimIn: number): number =>
     swingWeightQuantity.of(clubAt(parts, withTrim(build, trimIn), reference)) - targetPoints;
   let [lastIn, trimIn] = [startTrimIn, startTrimIn + 0.5];
@@ -170,7 +195,9 @@ function verified(
   const after = estimateClub(parts, build, reference);
   if (!after.ok || !reaches(after.estimates, target)) return [];
   const { estimates } = after;
-  const effects = Object.fromEntries(effectNames.map((name) => [name, effect(figure(before, name), figure(estimates, name))]));
+  const effects = Object.fromEntries(
+    effectNames.map((name) => [name, effect(figure(before, name), figure(estimates, name))]),
+  );
   return [{ build, grip: parts.grip.id, change, effects: effects as TuneSolution["effects"], estimates }];
 }
 

@@ -10,7 +10,10 @@ describe("data/reference/typical.json", () => {
   });
 
   it("names a source, or says that there is none, for every row", () => {
-    for (const { source } of shippedTypical) expect(source).toMatch(/^from memory|^common practice, no source$|^derived|^arithmetic on|\.com|\.php|Hireko blog/);
+    for (const { source } of shippedTypical)
+      expect(source).toMatch(
+        /^from memory|^common practice, no source$|^derived|^arithmetic on|\.com|\.php|Hireko blog/,
+      );
   });
 
   it("keeps every value within the believable range of its field", () => {
@@ -28,13 +31,25 @@ describe("data/reference/typical.json", () => {
 
   // ralphmaltby.com, weight parameters: 254 g at the 5-iron and 7 g a club.
   it("steps iron heads by 7 g from 254 g at the 5-iron", () => {
-    const irons = shippedTypical.filter(({ field, clubType, clubNumber }) => field === "massG" && clubType === "iron" && clubNumber !== undefined && clubNumber !== "PW");
+    const irons = shippedTypical.filter(
+      ({ field, clubType, clubNumber }) =>
+        field === "massG" && clubType === "iron" && clubNumber !== undefined && clubNumber !== "PW",
+    );
     expect(irons.length).toBe(8);
     for (const { clubNumber, value } of irons) expect(value).toBe(254 + 7 * (Number(clubNumber) - 5));
   });
 
   // tutelman.com/golf/design/lie2.php, table of usual lengths and lies about 2020.
-  it.each([["3", 60], ["4", 60.5], ["5", 61], ["6", 61.5]])("stands a %s-iron at %f degrees", (clubNumber, lieDeg) => {
-    expect(shippedTypical.find((row) => row.field === "lieDeg" && row.clubType === "iron" && row.clubNumber === clubNumber)?.value).toBe(lieDeg);
+  it.each([
+    ["3", 60],
+    ["4", 60.5],
+    ["5", 61],
+    ["6", 61.5],
+  ])("stands a %s-iron at %f degrees", (clubNumber, lieDeg) => {
+    expect(
+      shippedTypical.find(
+        (row) => row.field === "lieDeg" && row.clubType === "iron" && row.clubNumber === clubNumber,
+      )?.value,
+    ).toBe(lieDeg);
   });
 });
