@@ -1,4 +1,4 @@
-import type { Build, Claim, Club, Estimates, Goal, Joint, NearMiss, Part, Question, Refusal, Resolution, Want } from "@ferrule/core";
+import type { Build, Claim, Club, Estimates, Goal, Joint, NearMiss, Part, Question, Refusal, Resolution, TuneSolution, Want } from "@ferrule/core";
 import type { DisplaySettings } from "./display-settings.ts";
 
 /** The bench as it is kept. */
@@ -58,7 +58,7 @@ export interface TuneRequest {
   readonly grip: Part;
   readonly build?: Build;
   readonly target: { playingLengthIn?: number; swingWeightPoints?: number };
-  readonly options?: Record<string, unknown>;
+  readonly options?: { readonly grips?: readonly Part[] };
 }
 
 /** The server said no, or could not be reached. `refusals` name the fields. */
@@ -104,15 +104,10 @@ export const api = {
   estimate: (request: Omit<TuneRequest, "target" | "options">) => call<Estimates>("POST", "/api/estimate", request),
 };
 
-/** One way to a target: the choices at the bench, and what the club becomes. */
-export interface TuneOption {
-  readonly build: Build;
-  readonly grip?: string;
-  readonly estimates: Estimates;
-}
-
+/** The ways to a target, the smallest change first. */
 export interface TuneReply {
-  readonly options: readonly TuneOption[];
+  readonly before: Estimates;
+  readonly solutions: readonly TuneSolution[];
 }
 
 async function call<T>(method: string, path: string, body?: unknown): Promise<T> {

@@ -5,8 +5,9 @@ import { minutesText } from "../format/duration.ts";
 import { lengthIntervalText, swingWeightIntervalText } from "../format/interval.ts";
 import { countText } from "../format/number.ts";
 import { hrefs } from "../route.ts";
-import { titleById } from "../words/part-title.ts";
+import { clubTitle, titleById } from "../words/part-title.ts";
 import { skillWords } from "../words/skill-words.ts";
+import { sentence } from "./sentence.ts";
 import "./verdict-mark.ts";
 
 export const clubRowStyles = css`
@@ -15,7 +16,7 @@ export const clubRowStyles = css`
     padding: 0.5rem 0.75rem;
     min-height: 44px;
     text-decoration: none;
-    border-left: 3px solid var(--line-strong);
+    border-left: 3px dashed var(--line-strong);
     background: var(--ticket-2);
     border-radius: 0 4px 4px 0;
     margin-top: 0.4rem;
@@ -33,6 +34,12 @@ export const clubRowStyles = css`
     color: var(--ink-soft);
     font-size: 0.875rem;
   }
+  .club .strong {
+    color: var(--ink);
+  }
+  .club code {
+    font-family: var(--mono);
+  }
 `;
 
 /** One club in a list: what it is made of, what it comes to, what it takes. */
@@ -46,8 +53,9 @@ export function clubRow(club: Club, context: BenchContext): TemplateResult {
     club.questions.length > 0 && countText(club.questions.length, "question"),
   ];
   return html`<a class="club" href=${hrefs.club(club)}>
-    <b>${titleById(parts, club.head)} <span class="mono">${[club.head, club.adapter, club.shaft, club.grip].filter(Boolean).join(" + ")}</span></b>
-    <span>${figures.filter(Boolean).join(" · ")}</span>
+    <b>${clubTitle(parts, club.head)}</b>
+    <span>${titleById(parts, club.shaft)} · <code>${[club.head, club.adapter, club.shaft, club.grip].filter(Boolean).join(" + ")}</code></span>
+    <span class="strong">${figures.filter(Boolean).join(" · ")}</span>
   </a>`;
 }
 
@@ -55,7 +63,8 @@ export function clubRow(club: Club, context: BenchContext): TemplateResult {
 export function nearMissRow(miss: NearMiss, context: BenchContext): TemplateResult {
   const reason = miss.proof.findings[0]?.text ?? miss.proof.text;
   return html`<a class="club" href=${hrefs.refusal(miss)}>
-    <b>${titleById(context.parts, miss.head)} <span class="mono">${[miss.head, miss.adapter, miss.shaft].filter(Boolean).join(" + ")}</span></b>
-    <span>${reason}</span>
+    <b>${clubTitle(context.parts, miss.head)}</b>
+    <span>${titleById(context.parts, miss.shaft)} · <code>${[miss.head, miss.adapter, miss.shaft].filter(Boolean).join(" + ")}</code></span>
+    <span class="strong">${sentence(reason)}</span>
   </a>`;
 }

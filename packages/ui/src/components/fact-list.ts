@@ -3,6 +3,7 @@ import { css, html, type TemplateResult } from "lit";
 import type { BenchContext } from "../bench-context.ts";
 import type { CitedFact } from "../findings.ts";
 import { factValueText } from "../format/fact-value.ts";
+import { valueAt } from "../form/path.ts";
 import { hrefs } from "../route.ts";
 import { fieldText } from "../words/field-words.ts";
 import { jointWords, sourceWords } from "../words/part-words.ts";
@@ -30,14 +31,8 @@ export function factList(facts: readonly CitedFact[], context: BenchContext): Te
 
 function factRow(fact: CitedFact, context: BenchContext): TemplateResult {
   switch (fact.of) {
-    case "part": {
-      const value = fieldTextOfValue(fact, context);
-      const source = fact.source ? `, ${sourceWords[fact.source as keyof typeof sourceWords] ?? fact.source}` : "";
-      return html`<a href=${hrefs.part(fact.part)}>${titleById(context.parts, fact.part)}</a> <span class="mono">${fact.part}</span>:
-        ${fieldText(fact.field)} <strong>${value}</strong>${source}`;
-    }
-    case "joint":
-      return html`On the bench: ${jointText(fact.joint)}`;
+    case "part":
+      return partFactRow(fact, context);
     case "claim":
       return claimRow(fact.index, context);
     case "goal":
@@ -45,8 +40,17 @@ function factRow(fact: CitedFact, context: BenchContext): TemplateResult {
   }
 }
 
-function fieldTextOfValue(fact: CitedFact & { of: "part" }, context: BenchContext): string {
-  return factValueText(fact.field, fact.value, context.lengthUnit);
+function partFactRow({ part, field, value }: CitedFact & { of: "part" }, context: BenchContext): TemplateResult {
+  return html`<a href=${hrefs.part(part)}>${titleById(context.parts, part)}</a> <span class="mono">${part}</span>: ${fieldText(field)}
+    <strong>${factValueText(field, value, context.lengthUnit)}</strong>${sourceText(valueAt(context.parts.get(part), field))}`;
+}
+
+/** Where a reading came from; a bare number counts as stated, and what is no reading has no source. */
+function sourceText(written: unknown): string {
+  if (typeof written === "number") return ` (${sourceWords.stated})`;
+  if (typeof written !== "object" || written === null || !("value" in written)) return "";
+  const { source = "stated" } = written as { source?: keyof typeof sourceWords };
+  return ` (${sourceWords[source]})`;
 }
 
 function claimRow(index: number, { claims }: BenchContext): TemplateResult {

@@ -2,6 +2,7 @@ import { css, html, type TemplateResult } from "lit";
 import type { BenchContext } from "../bench-context.ts";
 import type { Finding } from "../findings.ts";
 import { factList } from "./fact-list.ts";
+import { sentence } from "./sentence.ts";
 import "./verdict-mark.ts";
 
 export const findingListStyles = css`
@@ -26,7 +27,7 @@ export function findingList(findings: readonly Finding[], context: BenchContext)
 }
 
 function findingRow(finding: Finding, context: BenchContext): TemplateResult {
-  return html`<ferrule-verdict class="small" .verdict=${finding.verdict}></ferrule-verdict>
+  return html`${heading(finding)}
     <p>${sentence(finding.text)}</p>
     ${finding.hint ? html`<p class="hint">Try ${finding.hint}.</p>` : ""}
     <details class="small">
@@ -36,9 +37,8 @@ function findingRow(finding: Finding, context: BenchContext): TemplateResult {
     </details>`;
 }
 
-/** A clause as a sentence of its own. */
-export function sentence(clause: string): string {
-  const text = clause.trim();
-  const ended = /[.!?…]$/.test(text) ? text : `${text}.`;
-  return ended.charAt(0).toUpperCase() + ended.slice(1);
+/** A rule that must hold says its verdict; advice and notes are named as such, for they decide nothing. */
+function heading({ strength, verdict }: Finding): TemplateResult {
+  if (strength === "must" && verdict !== "fits") return html`<ferrule-verdict class="small" .verdict=${verdict}></ferrule-verdict>`;
+  return html`<strong class="small soft">${verdict === "fits" ? "Look at this" : "Could be better"}</strong>`;
 }

@@ -22,16 +22,14 @@ export class PartField extends LitElement {
     baseStyles,
     formStyles,
     css`
-      .trio {
-        grid-template-columns: minmax(0, 1fr) minmax(0, 5rem) minmax(0, 8.5rem);
+      .pair {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr) minmax(0, 2fr);
+        gap: 0.5rem;
       }
-      @media (max-width: 26rem) {
-        .trio {
-          grid-template-columns: minmax(0, 1fr) minmax(0, 5.5rem);
-        }
-        .trio select {
-          grid-column: 1 / -1;
-        }
+      details:not([open]) summary {
+        color: var(--ink-soft);
+        font-weight: 400;
       }
     `,
   ];
@@ -83,11 +81,15 @@ export class PartField extends LitElement {
 
   private renderReading(path: FieldPath, invalid: boolean) {
     const name = fieldText(path);
-    return html`<div class="trio">
-      <input id="control" inputmode=${this.isLength() ? "text" : "decimal"} autocomplete="off" .value=${this.draft[path] ?? ""} aria-invalid=${invalid} aria-describedby="why refused" @input=${this.#typed(path)} />
-      <input placeholder="±" aria-label="${name}: plus or minus" autocomplete="off" .value=${this.draft[`${path}:plusMinus`] ?? ""} @input=${this.#typed(`${path}:plusMinus`)} />
-      ${this.renderSelect(`${path}:source`, sources, false, `${name}: source`)}
-    </div>`;
+    const isKnown = Boolean(this.draft[`${path}:plusMinus`] || this.draft[`${path}:source`]);
+    return html`<input id="control" inputmode=${this.isLength() ? "text" : "decimal"} autocomplete="off" .value=${this.draft[path] ?? ""} aria-invalid=${invalid} aria-describedby="why refused" @input=${this.#typed(path)} />
+      <details class="small" ?open=${isKnown}>
+        <summary>How sure?</summary>
+        <div class="pair">
+          <input placeholder="±" aria-label="${name}: plus or minus" autocomplete="off" .value=${this.draft[`${path}:plusMinus`] ?? ""} @input=${this.#typed(`${path}:plusMinus`)} />
+          ${this.renderSelect(`${path}:source`, sources, false, `${name}: source`)}
+        </div>
+      </details>`;
   }
 
   private renderSelect(name: string, choices: Readonly<Record<string, string>>, invalid: boolean, label?: string) {

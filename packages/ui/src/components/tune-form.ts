@@ -1,6 +1,6 @@
-import type { Club, Goal, Part } from "@ferrule/core";
+import type { Club, Goal, Part, TuneSolution } from "@ferrule/core";
 import { css, html, LitElement } from "lit";
-import { api, type TuneOption, type TuneReply } from "../api.ts";
+import { api, type TuneReply } from "../api.ts";
 import type { BenchContext } from "../bench-context.ts";
 import { failed } from "../fetched.ts";
 import { lengthIntervalText, intervalText, swingWeightIntervalText } from "../format/interval.ts";
@@ -59,14 +59,14 @@ export class TuneForm extends LitElement {
     </form>`;
   }
 
-  private renderReply({ options }: TuneReply) {
-    if (options.length === 0) return html`<p>No ordinary change reaches that. Another shaft, head or grip would have to.</p>`;
-    return html`<h3>${countText(options.length, "way")}</h3><ol class="plain">${options.map((option) => html`<li>${this.renderOption(option)}</li>`)}</ol>`;
+  private renderReply({ solutions }: TuneReply) {
+    if (solutions.length === 0) return html`<p>No ordinary change reaches that. Another shaft, head or grip would have to.</p>`;
+    return html`<h3>${countText(solutions.length, "way")}</h3><ol class="plain">${solutions.map((solution) => html`<li>${this.renderSolution(solution)}</li>`)}</ol>`;
   }
 
-  private renderOption(option: TuneOption) {
+  private renderSolution(solution: TuneSolution) {
     const { lengthUnit, parts } = this.context;
-    const { playingLengthIn, swingWeight, massG, moiKgCm2, frequencyCpm } = option.estimates;
+    const { playingLengthIn, swingWeight, massG, moiKgCm2, frequencyCpm } = solution.estimates;
     const becomes = [
       playingLengthIn && lengthIntervalText(playingLengthIn, lengthUnit),
       swingWeight && swingWeightIntervalText(swingWeight),
@@ -74,7 +74,7 @@ export class TuneForm extends LitElement {
       moiKgCm2 && intervalText(moiKgCm2, "kg·cm²", 0),
       frequencyCpm && intervalText(frequencyCpm, "cpm", 0),
     ];
-    return html`<strong>${changeText(option, this.club.grip, parts, lengthUnit)}</strong><p class="small soft">Becomes ${becomes.filter(Boolean).join(" · ")}</p>`;
+    return html`<strong>${changeText(solution, this.club.grip, parts, lengthUnit)}</strong><p class="small soft">Becomes ${becomes.filter(Boolean).join(" · ")}</p>`;
   }
 
   private target(): { playingLengthIn?: number; swingWeightPoints?: number } {
@@ -102,10 +102,16 @@ export class TuneForm extends LitElement {
     return swingText !== "" && points === undefined ? "The swing weight was not understood; D2 and C9.5 are." : undefined;
   }
 
+  /** Grips that nothing is gripped to: those could go on instead. */
+  #looseGrips(): Part[] {
+    const used = new Set(this.context.joints.flatMap(({ parts }) => parts));
+    return [...this.context.parts.values()].filter(({ id, kind }) => kind === "grip" && !used.has(id));
+  }
+
   async #send(target: { playingLengthIn?: number; swingWeightPoints?: number }): Promise<void> {
     const part = (id: string) => this.context.parts.get(id) as Part;
     const { head, adapter, shaft, grip } = this.club;
-    const request = { head: part(head), adapter: adapter === null ? undefined : part(adapter), shaft: part(shaft), grip: part(grip), target };
+    const request = { head: part(head), adapter: adapter === null ? undefined : part(adapter), shaft: part(shaft), grip: part(grip), target, options: { grips: this.#looseGrips() } };
     await api.tune(request).then((reply) => (this.reply = reply), (error: unknown) => (this.trouble = `${failed(error).message}.`));
   }
 }

@@ -7,7 +7,7 @@ import { hrefs } from "../route.ts";
 import { fieldText } from "../words/field-words.ts";
 import { titleById } from "../words/part-title.ts";
 import { kindWords } from "../words/part-words.ts";
-import { sentence } from "./finding-list.ts";
+import { sentence } from "./sentence.ts";
 
 export const wantListStyles = css`
   .want {

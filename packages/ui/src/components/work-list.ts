@@ -3,7 +3,7 @@ import { css, html, type TemplateResult } from "lit";
 import { minutesText } from "../format/duration.ts";
 import { moneyText } from "../format/money.ts";
 import { skillWords } from "../words/skill-words.ts";
-import { sentence } from "./finding-list.ts";
+import { sentence } from "./sentence.ts";
 
 export const workListStyles = css`
   .steps {

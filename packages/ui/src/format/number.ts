@@ -10,11 +10,11 @@ export function fixedText(value: number, decimals: number): string {
   return (Number(text) === 0 ? text.replace("-", "") : text).replace("-", "−");
 }
 
-/** How many decimals an interval deserves: its last digit is about the size of its half width. */
+/** How many decimals an interval deserves: its last digit is at most about half of its half width. */
 export function decimalsFor(low: number, high: number, most: number): number {
   const half = (high - low) / 2;
   if (!(half > 0)) return most;
-  return Math.min(most, Math.max(0, Math.ceil(-Math.log10(half))));
+  return Math.min(most, Math.max(0, Math.ceil(-Math.log10(half / 2) - 1e-9)));
 }
 
 /** "12 clubs", "1 club". */

@@ -65,6 +65,35 @@ export const baseStyles = css`
     border-radius: 4px;
     padding: 1rem;
   }
+  .ticket > h2:first-child {
+    position: relative;
+    margin: -0.25rem -1rem 0.9rem;
+    padding: 0 1rem 0.6rem;
+    border-bottom: 2px dashed var(--line);
+    font-family: var(--mono);
+    font-size: 0.95rem;
+    letter-spacing: 0.04em;
+    text-transform: uppercase;
+  }
+  .ticket > h2:first-child::before,
+  .ticket > h2:first-child::after {
+    content: "";
+    position: absolute;
+    bottom: -9px;
+    width: 16px;
+    height: 16px;
+    border: 1px solid var(--line);
+    border-radius: 50%;
+    background: var(--paper);
+  }
+  .ticket > h2:first-child::before {
+    left: -9px;
+    clip-path: inset(0 0 0 50%);
+  }
+  .ticket > h2:first-child::after {
+    right: -9px;
+    clip-path: inset(0 50% 0 0);
+  }
   .stack > * + * {
     margin-top: 1rem;
   }

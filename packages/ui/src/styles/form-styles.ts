@@ -59,10 +59,19 @@ export const formStyles = css`
     font-size: 0.9rem;
     margin: 0.25rem 0 0;
   }
-  fieldset {
+  fieldset.ticket > legend {
+    float: left;
+    width: 100%;
+  }
+  fieldset.ticket > legend + * {
+    clear: both;
+  }
+  fieldset:not(.ticket) {
     border: 0;
     margin: 0;
     padding: 0;
+  }
+  fieldset {
     min-width: 0;
   }
   .grid {
@@ -70,10 +79,5 @@ export const formStyles = css`
     grid-template-columns: repeat(auto-fill, minmax(min(17rem, 100%), 1fr));
     gap: 1rem 1.25rem;
     align-items: start;
-  }
-  .trio {
-    display: grid;
-    grid-template-columns: 2fr 1fr;
-    gap: 0.5rem;
   }
 `;

@@ -23,8 +23,8 @@ export const benchStyles = css`
     border-radius: 4px;
     background: var(--ticket);
   }
-  .answers > * + * {
-    margin-top: 0.75rem;
+  .answers > * + *:not(h2) {
+    margin-top: 0.6rem;
   }
   .tally {
     display: grid;

@@ -9,8 +9,10 @@ import { emptyNote, whenReady } from "../components/state-notes.ts";
 import type { DisplaySettings } from "../display-settings.ts";
 import { tell } from "../events.ts";
 import { Fetched, failed } from "../fetched.ts";
+import { countText } from "../format/number.ts";
 import { baseStyles } from "../styles/base-styles.ts";
-import { verdictMeanings, verdictOrder } from "../words/verdict-words.ts";
+import { skillGerunds } from "../words/skill-words.ts";
+import { verdictMeanings, verdictOrder, verdictWords } from "../words/verdict-words.ts";
 import { benchStyles } from "./bench-styles.ts";
 import { type VerdictCount, verdictCounts } from "./verdict-counts.ts";
 
@@ -43,7 +45,7 @@ export class BenchView extends LitElement {
         ? this.renderEmpty()
         : html`<div class="two">
             <section class="ticket answers" aria-labelledby="answers">
-              <div class="row between"><h2 id="answers">What it makes</h2></div>
+              <h2 id="answers">What it makes</h2>
               ${this.renderSkill(bench.goal.skill ?? "screw")}
               ${whenReady(this.#answer.state, "the answers", (answer) => this.renderAnswer(answer, context))}
             </section>
@@ -54,7 +56,7 @@ export class BenchView extends LitElement {
 
   private renderExampleBanner() {
     return html`<aside class="banner" aria-label="Example">
-      <p><strong>This is an example.</strong> The repair bench of a nine-hole course, with invented makers. Look round, then begin with your own parts.</p>
+      <p><strong>This is an example.</strong> The repair bench of a nine-hole course; every maker is invented.</p>
       <button class="main" @click=${this.#startOwn}>Start my own bench</button>
     </aside>`;
   }
@@ -96,12 +98,20 @@ export class BenchView extends LitElement {
 
   private renderGroup(verdict: Verdict, answer: Resolution, context: BenchContext) {
     const rows = this.rowsOf(verdict, answer, context);
-    return html`<section class="group" aria-label=${verdict}>
+    return html`<section class="group" aria-label=${verdictWords[verdict]}>
       <h3><ferrule-verdict .verdict=${verdict}></ferrule-verdict></h3>
       <p class="small soft">${verdictMeanings[verdict]}</p>
-      ${rows.length === 0 ? html`<p class="small">None, with what is on the bench and the skill allowed.</p>` : html`<ul class="plain">${rows.map((row) => html`<li>${row}</li>`)}</ul>`}
+      ${rows.length === 0 ? this.renderNone(verdict, answer) : html`<ul class="plain">${rows.map((row) => html`<li>${row}</li>`)}</ul>`}
       ${this.open === verdict ? html`<button @click=${() => (this.open = undefined)}>Show all verdicts</button>` : ""}
     </section>`;
+  }
+
+  /** Says what a little more skill would bring, where that is why there is nothing. */
+  private renderNone(verdict: Verdict, { skillOpens }: Resolution) {
+    const next = skillOpens.find(({ moreClubs }) => moreClubs > 0);
+    if (verdict !== "fits-with-work" || !next) return html`<p class="small">None, with what is on the bench and the skill allowed.</p>`;
+    return html`<p class="small">None at this skill.</p>
+      <button @click=${() => this.#allow(next.skill)}>Allow ${skillGerunds[next.skill]}: ${countText(next.moreClubs, "more club")}</button>`;
   }
 
   /** When one verdict is open: many rows. When all are shown: a few, each of another head, so that they tell more. */
@@ -121,10 +131,11 @@ export class BenchView extends LitElement {
     void this.#answer.again();
   };
 
-  readonly #chooseSkill = (event: CustomEvent<{ value: string }>) =>
-    this.#try(async () => {
-      await api.changeGoal({ ...(await api.goal()), skill: event.detail.value as Skill });
-    });
+  readonly #chooseSkill = (event: CustomEvent<{ value: string }>) => this.#allow(event.detail.value as Skill);
+
+  #allow(skill: Skill): Promise<void> {
+    return this.#try(async () => api.changeGoal({ ...(await api.goal()), skill }));
+  }
 
   readonly #startOwn = () =>
     this.#try(async () => {

@@ -18,7 +18,7 @@ import { numberText } from "../format/number.ts";
 import { pressureText } from "../format/pressure.ts";
 import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
-import { titleById } from "../words/part-title.ts";
+import { clubTitle, titleById } from "../words/part-title.ts";
 import { skillWords } from "../words/skill-words.ts";
 import { verdictMeanings, verdictOrder } from "../words/verdict-words.ts";
 import { clubStyles } from "./club-styles.ts";
@@ -45,7 +45,7 @@ export class ClubView extends LitElement {
   private renderTitle() {
     if (this.#all.state.is !== "ready") return `A club of ${this.headId}`;
     const [bench] = this.#all.state.value;
-    return titleById(contextOf(bench, "in").parts, this.headId).replace(/ head$/, "");
+    return clubTitle(contextOf(bench, "in").parts, this.headId);
   }
 
   private renderClub(club: Club, bench: Bench, context: BenchContext) {

@@ -108,7 +108,7 @@ export class PartView extends LitElement {
     return html`${groups
       .filter(({ found }) => found.length > 0)
       .map(({ verdict, found }) => html`<section>
-        <h3><ferrule-verdict .verdict=${verdict}></ferrule-verdict> <span class="mono">${found.length}</span></h3>
+        <h3 class="row"><ferrule-verdict .verdict=${verdict}></ferrule-verdict> <span class="mono">${found.length}</span></h3>
         <ul class="plain">${found.slice(0, mostRows).map((club) => html`<li>${clubRow(club, context)}</li>`)}</ul>
         ${found.length > mostRows ? html`<p class="small soft">The best ${mostRows} of ${found.length}.</p>` : ""}
       </section>`)}
@@ -118,7 +118,7 @@ export class PartView extends LitElement {
   private renderRefused({ nearMisses, counts }: GoesWith, context: BenchContext) {
     if (nearMisses.length === 0) return "";
     return html`<section class="ticket" aria-labelledby="refused">
-      <h2 id="refused"><ferrule-verdict .verdict=${"does-not-fit"}></ferrule-verdict> <span class="mono">${counts.nearMisses}</span></h2>
+      <h2 id="refused">Does not fit: ${counts.nearMisses}</h2>
       <p class="small soft">Each with the reason that weighs most; open one for its proof.</p>
       <ul class="plain">${nearMisses.slice(0, mostRows).map((miss) => html`<li>${nearMissRow(miss, context)}</li>`)}</ul>
     </section>`;

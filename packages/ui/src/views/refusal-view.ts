@@ -2,8 +2,8 @@ import type { NearMiss } from "@ferrule/core";
 import { css, html, LitElement } from "lit";
 import { api } from "../api.ts";
 import { type BenchContext, contextOf } from "../bench-context.ts";
-import { factList, factListStyles } from "../components/fact-list.ts";
-import { sentence } from "../components/finding-list.ts";
+import { factList, factListStyles, jointText } from "../components/fact-list.ts";
+import { sentence } from "../components/sentence.ts";
 import { emptyNote, whenReady } from "../components/state-notes.ts";
 import "../components/verdict-mark.ts";
 import type { DisplaySettings } from "../display-settings.ts";
@@ -48,13 +48,13 @@ export class RefusalView extends LitElement {
   }
 
   private renderProof(miss: NearMiss, context: BenchContext) {
-    const { findings, facts, text } = miss.proof;
+    const { findings, facts, joints, text } = miss.proof;
     const hints = findings.flatMap(({ hint }) => hint ?? []);
     return html`
       <section class="ticket proof stack" aria-label="Proof">
         <p>${this.renderPair(miss, context)}</p>
         <p class="link">because</p>
-        <ul class="plain">${findings.map(({ text: clause, rule }, at) => html`<li>${at > 0 ? html`<span class="link">and </span>` : ""}${clause} <span class="mono soft">(rule ${rule})</span></li>`)}</ul>
+        <ul class="plain">${findings.map(({ text: clause, rule }, at) => html`<li>${at > 0 ? html`<span class="link">and </span>` : ""}${clause}<br /><span class="mono soft">rule ${rule}</span></li>`)}</ul>
         <p class="link">therefore</p>
         <p><ferrule-verdict .verdict=${miss.verdict}></ferrule-verdict></p>
         ${hints.length > 0 ? html`<p class="link">what would help</p><ul class="plain">${hints.map((hint) => html`<li>${sentence(hint)}</li>`)}</ul>` : ""}
@@ -63,6 +63,7 @@ export class RefusalView extends LitElement {
         <h2 id="facts">The facts it rests on</h2>
         <p class="small soft">The smallest set: take any one away and the proof no longer holds. If one is wrong, change it at the part.</p>
         ${factList(facts, context)}
+        ${joints.length > 0 ? html`<p class="small">Joined on the bench: ${joints.map(jointText).join(", ")}.</p>` : ""}
       </section>
       <details class="ticket"><summary>The whole proof in words</summary><p>${text}</p></details>
     `;

@@ -68,11 +68,22 @@ export const fieldWords: Readonly<Record<string, string>> = {
   ribbed: "Ribbed",
   skill: "Skill allowed",
   localRule46: "46 in local rule",
+  tapeMassG: "Grip tape",
+  epoxyMassG: "Epoxy",
+  ferruleMassG: "Ferrule",
+  contactFromAxisIn: "Where the sole touches the ground",
   playingLengthIn: "Playing length",
   swingWeightPoints: "Swing weight",
 };
 
-/** The page's name of a field; a field we do not know keeps its own. */
+/** The page's name of a field; one without a name of ours is spelled out from its own. */
 export function fieldText(field: string): string {
-  return fieldWords[field] ?? fieldWords[field.replace(/^(?:head|adapter|shaft|grip|goal)\./, "")] ?? field;
+  return fieldWords[field] ?? fieldWords[field.replace(/^(?:head|adapter|shaft|grip|goal)\./, "")] ?? spacedText(field);
+}
+
+/** "extraHeadMassG" is "Extra head mass". */
+function spacedText(field: string): string {
+  const bare = (field.split(".").at(-1) ?? field).replace(/(?:In|G|Deg|Cm3|KgCm2|Points)$/, "");
+  const words = bare.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase();
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

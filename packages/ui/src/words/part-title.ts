@@ -4,14 +4,22 @@ import { clubTypeWords, kindWords } from "./part-words.ts";
 /** What somebody at the bench would call a part: "Northmoor Tarn driver", else its kind. */
 export function partTitle(part: Part): string {
   const name = [part.maker, part.model].filter(Boolean).join(" ");
-  return name === "" ? kindText(part) : `${name} ${kindText(part).toLowerCase()}`;
+  if (name === "") return kindText(part);
+  const kind = kindText(part).toLowerCase().replace(/\b(pw|gw|aw|sw|lw)\b/g, (number) => number.toUpperCase());
+  return name.toLowerCase().endsWith(` ${kind}`) ? name : `${name} ${kind}`;
+}
+
+/** A finished club by its head: "Northmoor Tarn driver". */
+export function clubTitle(parts: ReadonlyMap<string, Part>, head: string): string {
+  return titleById(parts, head).replace(/ head$/, "");
 }
 
 /** "Driver head", "Shaft", "Adapter". */
 export function kindText(part: Part): string {
   if (part.kind !== "head") return kindWords[part.kind];
   const type = part.clubType ? clubTypeWords[part.clubType] : "";
-  return [type, part.clubNumber, type === "" ? "Head" : "head"].filter(Boolean).join(" ");
+  const number = part.clubType === "driver" || part.clubType === "putter" ? undefined : part.clubNumber;
+  return [type, number, type === "" ? "Head" : "head"].filter(Boolean).join(" ");
 }
 
 /** The title with the part's name on the bench, for lists in which titles repeat. */
