@@ -14,7 +14,7 @@ import { addSecurityHeaders } from "./plugins/security-headers.ts";
 import { addValidation } from "./plugins/validation.ts";
 import type { App } from "./routes/context.ts";
 import { addRoutes } from "./routes/index.ts";
-import { openDatabase } from "./store/database.ts";
+import { closeDatabase, openDatabase } from "./store/database.ts";
 import { openTables } from "./store/tables.ts";
 
 export interface AppOptions {
@@ -51,7 +51,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
       reply.raw.end(JSON.stringify(problemBody(stated)));
     },
   }).withTypeProvider<ZodTypeProvider>();
-  app.addHook("onClose", async () => database.close());
+  app.addHook("onClose", async () => closeDatabase(database));
   addJsonBody(app);
   addValidation(app);
   addErrorReplies(app);

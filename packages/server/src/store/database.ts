@@ -1,4 +1,4 @@
-import { mkdirSync } from "node:fs";
+import { existsSync, mkdirSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import type { DatabaseSync } from "@photostructure/sqlite";
@@ -7,8 +7,9 @@ import { migrate } from "./migrations.ts";
 
 export type Database = InstanceType<typeof DatabaseSync>;
 
-/** SQLite's own result codes that mean the file is not a sound database. */
-const damagedCodes: ReadonlySet<unknown> = new Set([11, 26]);
+/** SQLite's primary result codes for a file that is not a sound database: SQLITE_CORRUPT and SQLITE_NOTADB. */
+const corruptCode = 11;
+const damagedCodes: ReadonlySet<unknown> = new Set([corruptCode, 26]);
 
 export const databaseFileName = "bench.sqlite";
 
@@ -17,17 +18,24 @@ export const databaseFileName = "bench.sqlite";
  * Once a write returns it is on disk: write-ahead log, synchronised in full at every commit.
  */
 export function openDatabase(folder: string | undefined): Database {
-  if (folder === undefined) return prepare(new (sqlite().DatabaseSync)(":memory:"));
+  if (folder === undefined) return prepare(open(":memory:"));
   makeFolder(folder);
   const file = join(folder, databaseFileName);
   let database: Database | undefined;
   try {
-    database = new (sqlite().DatabaseSync)(file);
+    checkSound(file);
+    database = open(file);
     return prepare(database);
   } catch (error) {
     database?.close();
     throw openProblem(error, file, folder);
   }
+}
+
+/** Closes the database with everything in its one file, so that the file alone is a backup. */
+export function closeDatabase(database: Database): void {
+  database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+  database.close();
 }
 
 /** Runs a piece of work whole or not at all. */
@@ -42,6 +50,11 @@ export function inTransaction<T>(database: Database, work: () => T): T {
     if (database.isTransaction) database.exec("ROLLBACK");
     throw error;
   }
+}
+
+function open(file: string, options?: { readOnly: boolean }): Database {
+  const { DatabaseSync } = sqlite();
+  return options === undefined ? new DatabaseSync(file) : new DatabaseSync(file, options);
 }
 
 /** Node's own SQLite where it has one; else the package that offers the same interface. */
@@ -62,13 +75,20 @@ function makeFolder(folder: string): void {
   }
 }
 
+/** Reads a database through without the right to write, so that a damaged one stays as it was found. */
+function checkSound(file: string): void {
+  if (!existsSync(file)) return;
+  const database = open(file, { readOnly: true });
+  try {
+    const answer = database.prepare("PRAGMA quick_check(1)").get() as { quick_check?: string } | undefined;
+    if (answer?.quick_check === "ok") return;
+    throw Object.assign(new Error(answer?.quick_check ?? "no answer"), { errcode: corruptCode });
+  } finally {
+    database.close();
+  }
+}
+
 function prepare(database: Database): Database {
-  // A damaged file is found by reading it, before anything would be written to it.
-  const check = database.prepare("PRAGMA quick_check(1)").get() as { quick_check?: string } | undefined;
-  if (check?.quick_check !== "ok")
-    throw Object.assign(new Error(check?.quick_check ?? "no answer"), {
-      errcode: 11,
-    });
   database.exec(
     "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA busy_timeout = 2000",
   );
