@@ -41,5 +41,6 @@ export { type EffectName, tune, type Tuned, type TuneOptions, type TuneSolution,
 export type { Rule } from "./rules/rule.ts";
 export { rules } from "./rules/index.ts";
 export type { Bench } from "./graph/bench-graph.ts";
-export { answersForHead, type ReadyBench, readyBench, resolveBench, type ResolveResult } from "./resolve/resolve-bench.ts";
+export { type ReadyBench, readyBench } from "./resolve/ready-bench.ts";
+export { clubsForHead, resolveBench, type ResolveResult } from "./resolve/resolve-bench.ts";
 export type { Club, NearMiss, Question, Resolution, Want, WorkStep } from "./resolve/result.ts";

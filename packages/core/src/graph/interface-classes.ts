@@ -8,37 +8,45 @@ import type { Place } from "./shape.ts";
  * same number, so that the rule is judged once for all of them; parts alike for every rule are of one class.
  */
 export class InterfaceClasses {
-  private readonly rules: readonly CompiledRule[];
-  private readonly place: Place;
-  private readonly numbers: Map<string, number>[];
+  private readonly paths: readonly (readonly string[])[];
+  /** For every rule, which of the paths it reads. */
+  private readonly reads: readonly (readonly number[])[];
+  private readonly values: readonly Map<unknown, number>[];
+  private readonly numbers: readonly Map<string, number>[];
   private readonly classes = new Map<string, number>();
-  private readonly known = new Map<string, { forRule: Int32Array; class: number }>();
+  private readonly known = new WeakMap<Part, { forRule: Int32Array; class: number }>();
 
   constructor(rules: readonly CompiledRule[], place: Place) {
-    this.rules = rules;
-    this.place = place;
+    const joined = rules.map((rule) => rule.depends[place].map((keys) => keys.join(".")));
+    const all = [...new Set(joined.flat())];
+    this.paths = all.map((path) => path.split("."));
+    this.reads = joined.map((paths) => paths.map((path) => all.indexOf(path)));
+    this.values = all.map(() => new Map());
     this.numbers = rules.map(() => new Map());
   }
 
-  /** The numbers of a part, one for each rule, and its class. */
+  /** The numbers of a part, one for each rule and 0 where it reads nothing here, and its class. */
   of(part: Part): { readonly forRule: Int32Array; readonly class: number } {
-    const found = this.known.get(part.id);
+    const found = this.known.get(part);
     if (found) return found;
-    const forRule = Int32Array.from(this.rules, (rule, index) => this.number(rule, index, part));
-    const entry = { forRule, class: intern(this.classes, forRule.join(" ")) };
-    this.known.set(part.id, entry);
+    const values = this.paths.map((keys, at) => intern(this.values[at] as Map<unknown, number>, comparable(rawAt(part, keys))));
+    const forRule = Int32Array.from(this.reads, (read, at) => (read.length === 0 ? 0 : this.number(read, at, values)));
+    const entry = { forRule, class: intern(this.classes, values.join(" ")) };
+    this.known.set(part, entry);
     return entry;
   }
 
-  private number(rule: CompiledRule, index: number, part: Part): number {
-    const paths = rule.depends[this.place];
-    if (paths.length === 0) return 0;
-    const values = paths.map((keys) => rawAt(part, keys));
-    return intern(this.numbers[index] as Map<string, number>, JSON.stringify(values));
+  private number(read: readonly number[], at: number, values: readonly number[]): number {
+    return intern(this.numbers[at] as Map<string, number>, read.map((path) => values[path]).join(" "));
   }
 }
 
-function intern(map: Map<string, number>, key: string): number {
+/** A value that is equal to another exactly when they say the same. */
+function comparable(value: unknown): unknown {
+  return typeof value === "object" ? JSON.stringify(value) : value;
+}
+
+function intern<Key>(map: Map<Key, number>, key: Key): number {
   let number = map.get(key);
   if (number === undefined) {
     number = map.size + 1;

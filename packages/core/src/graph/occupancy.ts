@@ -10,6 +10,8 @@ export interface Occupant {
   readonly other: string;
 }
 
+type Taken = Map<string, Partial<Record<Port, Occupant>>>;
+
 /** Which ports of which parts are taken. */
 export interface Occupancy {
   at(partId: string, port: Port): Occupant | undefined;
@@ -23,19 +25,19 @@ export function occupancyOf(
   parts: ReadonlyMap<string, Part>,
   joints: readonly Joint[],
 ): { occupancy: Occupancy; refusals: Refusal[] } {
-  const taken = new Map<string, Occupant>();
+  const taken: Taken = new Map();
   const refusals: Refusal[] = [];
   joints.forEach((joint, index) => {
     const refusal = placeJoint(parts, joint, taken);
     if (refusal) refusals.push({ field: `joints.${index}`, ...refusal });
   });
-  return { occupancy: { at: (partId, port) => taken.get(`${port} ${partId}`) }, refusals };
+  return { occupancy: { at: (partId, port) => taken.get(partId)?.[port] }, refusals };
 }
 
 function placeJoint(
   parts: ReadonlyMap<string, Part>,
   joint: Joint,
-  taken: Map<string, Occupant>,
+  taken: Taken,
 ): Omit<Refusal, "field"> | undefined {
   const [first, second] = joint.parts.map((id) => parts.get(id));
   if (!first || !second) {
@@ -45,10 +47,13 @@ function placeJoint(
   const kind = joinKindOf(joint, [first.kind, second.kind]);
   if (!kind) return { got: `${joint.type}: ${first.kind} and ${second.kind}`, expected: "a joint that two such parts can make" };
   const [a, b] = first.kind === kind.a.place ? [first, second] : [second, first];
-  const keys = [`${kind.a.port} ${a.id}`, `${kind.b.port} ${b.id}`] as const;
-  const clash = keys.find((key) => taken.has(key));
-  if (clash) return { got: `a second joint at the ${clash}`, expected: "at most one joint at each end of a part" };
-  taken.set(keys[0], { joint, kind, other: b.id });
-  taken.set(keys[1], { joint, kind, other: a.id });
+  const clash = [[a.id, kind.a.port] as const, [b.id, kind.b.port] as const].find(([id, port]) => taken.get(id)?.[port]);
+  if (clash) return { got: `a second joint at the ${clash[1]} of ${clash[0]}`, expected: "at most one joint at each end of a part" };
+  take(taken, a.id, kind.a.port, { joint, kind, other: b.id });
+  take(taken, b.id, kind.b.port, { joint, kind, other: a.id });
   return undefined;
+}
+
+function take(taken: Taken, partId: string, port: Port, occupant: Occupant): void {
+  taken.set(partId, { ...taken.get(partId), [port]: occupant });
 }

@@ -7,7 +7,7 @@ import { InterfaceClasses } from "./interface-classes.ts";
 import { type Judged, judgeRule } from "./judge-rule.ts";
 import { isCovered, type JoinedSets, skillOfSteps } from "./judge-route.ts";
 import { type Chosen, contextOf } from "./route.ts";
-import { mayTakeShaft, type Place } from "./shape.ts";
+import { mayTakeShaft, type Place, places } from "./shape.ts";
 
 /** A verdict by its rank in `verdicts`, and the skill its work asks for by its rank in `skills`. */
 export interface Ranked {
@@ -22,12 +22,17 @@ export const rank = {
   doesNotFit: verdicts.indexOf("does-not-fit"),
 } as const;
 
+/** The numbers of the chosen parts, by place and rule; 0 where a place is open or a rule does not read it. */
+type Numbers = Readonly<Record<Place, Int32Array>>;
+
+const none = new Int32Array();
+
 interface IndexedRule {
+  /** Its place in the numbers of a part. */
+  readonly at: number;
   readonly compiled: CompiledRule;
-  readonly needsAdapter: boolean;
+  readonly needsPlaces: readonly Place[];
   readonly needsHolder: boolean;
-  readonly needsGrip: boolean;
-  readonly reads: Readonly<Record<Place, boolean>>;
   readonly memo: Map<number, Map<number, Ranked>>;
 }
 
@@ -44,11 +49,13 @@ export class VerdictIndex {
   judgements = 0;
   private readonly graph: BenchGraph;
   private readonly rules: readonly IndexedRule[];
+  private readonly gates: readonly IndexedRule[];
 
   constructor(graph: BenchGraph) {
     this.graph = graph;
     const musts = graph.rules.filter(({ rule, readsWork }) => rule.strength === "must" && !readsWork);
     this.rules = musts.map(indexedRule);
+    this.gates = this.rules.filter(({ compiled, needsHolder }) => compiled.rule.grain === "interface" && !needsHolder);
     const classesAt = (place: Place) => new InterfaceClasses(musts, place);
     this.classes = { head: classesAt("head"), adapter: classesAt("adapter"), shaft: classesAt("shaft"), grip: classesAt("grip") };
   }
@@ -57,10 +64,10 @@ export class VerdictIndex {
   verdict(chosen: Chosen, joined: JoinedSets, joinSkill: Skill): Ranked {
     let worst: number = rank.fits;
     let skill = skills.indexOf(joinSkill);
-    for (let index = 0; index < this.rules.length; index += 1) {
-      const rule = this.rules[index] as IndexedRule;
-      if (!this.applies(rule, chosen)) continue;
-      let ranked = this.ranked(rule, index, chosen);
+    const numbers = this.numbersOf(chosen);
+    for (const rule of this.rules) {
+      if (!applies(rule, chosen)) continue;
+      let ranked = this.ranked(rule, chosen, numbers);
       if (ranked.verdict === rank.doesNotFit) return refused;
       if (ranked.verdict !== rank.fits && joined.length > 0 && isCovered(rule.compiled, chosen, joined)) ranked = nothingToDo;
       if (ranked.verdict > worst) worst = ranked.verdict;
@@ -72,19 +79,31 @@ export class VerdictIndex {
 
   /** How many rules these parts leave open: the facts of a wanted part are needed when leaving them out leaves more open. */
   unsettledRules(chosen: Chosen): number {
-    return this.rules.filter((rule, index) => this.applies(rule, chosen) && this.ranked(rule, index, chosen).verdict === rank.unsettled)
-      .length;
+    const numbers = this.numbersOf(chosen);
+    return this.rules.filter((rule) => applies(rule, chosen) && this.ranked(rule, chosen, numbers).verdict === rank.unsettled).length;
   }
 
-  private applies(rule: IndexedRule, chosen: Chosen): boolean {
-    if (rule.needsAdapter && !chosen.adapter) return false;
-    if (rule.needsGrip && !chosen.grip) return false;
-    return !rule.needsHolder || chosen.adapter !== undefined || mayTakeShaft(chosen.head);
+  /** Whether a rule that reads only what whole groups of parts share refuses these. */
+  gatesRefuse(chosen: Chosen): boolean {
+    const numbers = this.numbersOf(chosen);
+    return this.gates.some((rule) => applies(rule, chosen) && this.ranked(rule, chosen, numbers).verdict === rank.doesNotFit);
   }
 
-  private ranked(rule: IndexedRule, index: number, chosen: Chosen): Ranked {
-    const outer = this.number(rule, index, "head", chosen) * 2 ** 22 + this.number(rule, index, "adapter", chosen);
-    const inner = (this.number(rule, index, "shaft", chosen) * 2 ** 20 + this.number(rule, index, "grip", chosen)) * 4 + this.flags(rule, chosen.shaft);
+  /** A name that parts of a place share when no gate tells them apart. */
+  gateGroup(place: Place, part: Part): string {
+    const { forRule } = this.classes[place].of(part);
+    return this.gates.map(({ at }) => forRule[at]).join(" ");
+  }
+
+  private numbersOf(chosen: Chosen): Numbers {
+    const of = (place: Place) => (chosen[place] ? this.classes[place].of(chosen[place]).forRule : none);
+    return { head: of("head"), adapter: of("adapter"), shaft: of("shaft"), grip: of("grip") };
+  }
+
+  private ranked(rule: IndexedRule, chosen: Chosen, numbers: Numbers): Ranked {
+    const { at } = rule;
+    const outer = (numbers.head[at] ?? 0) * 2 ** 22 + (numbers.adapter[at] ?? 0);
+    const inner = ((numbers.shaft[at] ?? 0) * 2 ** 20 + (numbers.grip[at] ?? 0)) * 4 + this.flags(rule, chosen.shaft);
     let byInner = rule.memo.get(outer);
     if (!byInner) {
       byInner = new Map();
@@ -96,11 +115,6 @@ export class VerdictIndex {
       byInner.set(inner, found);
     }
     return found;
-  }
-
-  private number(rule: IndexedRule, index: number, place: Place, chosen: Chosen): number {
-    const part = chosen[place];
-    return rule.reads[place] && part ? (this.classes[place].of(part).forRule[index] as number) : 0;
   }
 
   /** A length is read with what is on the shaft, so rules that read lengths tell such shafts apart. */
@@ -121,14 +135,17 @@ export class VerdictIndex {
   }
 }
 
-function indexedRule(compiled: CompiledRule): IndexedRule {
-  const reads = (place: Place) => compiled.depends[place].length > 0;
+function applies(rule: IndexedRule, chosen: Chosen): boolean {
+  for (const place of rule.needsPlaces) if (!chosen[place]) return false;
+  return !rule.needsHolder || chosen.adapter !== undefined || mayTakeShaft(chosen.head);
+}
+
+function indexedRule(compiled: CompiledRule, at: number): IndexedRule {
   return {
+    at,
     compiled,
-    needsAdapter: compiled.asksFor.includes("adapter"),
+    needsPlaces: places.filter((place) => compiled.asksFor.includes(place)),
     needsHolder: compiled.asksFor.includes("holder"),
-    needsGrip: compiled.asksFor.includes("grip"),
-    reads: { head: reads("head"), adapter: reads("adapter"), shaft: reads("shaft"), grip: reads("grip") },
     memo: new Map(),
   };
 }

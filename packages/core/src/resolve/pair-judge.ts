@@ -6,6 +6,8 @@ import { type Ranked, rank, type VerdictIndex } from "../graph/verdict-index.ts"
 import { type Skill, skills } from "../parts/goal.ts";
 import type { Part } from "../parts/part.ts";
 import { type PairOption, openOptions } from "./pair-options.ts";
+import type { ReadyBench } from "./ready-bench.ts";
+import type { ShaftGroup } from "./shaft-groups.ts";
 
 /** A way to make a club of a head and a shaft, with what it comes to. */
 export interface Way {
@@ -29,28 +31,16 @@ export class PairJudge {
   private readonly index: VerdictIndex;
   private readonly allowed: number;
   private readonly adaptersFor = new Map<number, Part[]>();
-  private readonly adapterClasses: Part[];
-  private readonly gripClasses: Part[];
+  private readonly adapterClasses: readonly Part[];
+  private readonly gripClasses: readonly Part[];
 
   /** Ways are looked for up to the skill allowed. */
-  constructor(graph: BenchGraph, index: VerdictIndex, allowed: Skill) {
+  constructor({ graph, index, alike }: Pick<ReadyBench, "graph" | "index" | "alike">, allowed: Skill) {
     this.graph = graph;
     this.index = index;
     this.allowed = skills.indexOf(allowed);
-    this.adapterClasses = this.oneOfEach("adapter", "bore");
-    this.gripClasses = this.oneOfEach("grip", "core");
-  }
-
-  /** One part of each class, a loose one where there is one. */
-  private oneOfEach(place: "adapter" | "grip", port: "bore" | "core"): Part[] {
-    const byClass = new Map<number, Part>();
-    const isLoose = (part: Part) => this.graph.occupancy.at(part.id, port) === undefined;
-    for (const part of this.graph.at[place]) {
-      const number = this.index.classes[place].of(part).class;
-      const known = byClass.get(number);
-      if (!known || (!isLoose(known) && isLoose(part))) byClass.set(number, part);
-    }
-    return [...byClass.values()];
+    this.adapterClasses = alike.adapter;
+    this.gripClasses = alike.grip;
   }
 
   answer(head: Part, shaft: Part): PairAnswer {
@@ -74,6 +64,13 @@ export class PairJudge {
       if (!this.optionRefused(option)) return false;
     }
     return true;
+  }
+
+  /** Whether every shaft of a group is refused with this head, by what they have in common. */
+  groupRefused(head: Part, { first }: ShaftGroup): boolean {
+    return openOptions(head, first, this.graph).every(
+      ({ chosen, joinSkill }) => skills.indexOf(joinSkill) > this.allowed || this.index.gatesRefuse(chosen),
+    );
   }
 
   private optionRefused(option: PairOption): boolean {

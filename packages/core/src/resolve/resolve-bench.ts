@@ -1,5 +1,5 @@
-import { type Bench, type BenchGraph, graphOf } from "../graph/bench-graph.ts";
-import { rank, VerdictIndex } from "../graph/verdict-index.ts";
+import type { Bench } from "../graph/bench-graph.ts";
+import { rank } from "../graph/verdict-index.ts";
 import { type Skill, skills } from "../parts/goal.ts";
 import type { Part } from "../parts/part.ts";
 import type { Reference } from "../parts/reference.ts";
@@ -10,36 +10,21 @@ import { PairJudge, type PairAnswer } from "./pair-judge.ts";
 import { nearMissesOf } from "./near-misses.ts";
 import { rankAnswers } from "./rank-answers.ts";
 import { rankQuestions } from "./rank-questions.ts";
+import { type ReadyBench, readyBench, skillByDefault } from "./ready-bench.ts";
 import type { Resolution } from "./result.ts";
 import { unknownFields } from "./unknown-fields.ts";
 import { wantsOf } from "./wants.ts";
 
 export type ResolveResult = { readonly ok: true; readonly resolution: Resolution } | { readonly ok: false; readonly refusals: Refusal[] };
 
-/** The skill allowed until the user says more: most people never re-shaft. */
-const skillByDefault: Skill = "screw";
 const limitByDefault = 200;
 
-/** A bench made ready once, to be asked many times. */
-export interface ReadyBench {
-  readonly graph: BenchGraph;
-  readonly index: VerdictIndex;
-}
-
-/** Indexes a bench for `answersForHead`; the same refusals as `resolveBench`. */
-export function readyBench(bench: Bench, rules: readonly Rule[], reference: Reference): { ok: true; ready: ReadyBench } | { ok: false; refusals: Refusal[] } {
-  const goal = { ...bench.goal, skill: bench.goal?.skill ?? skillByDefault };
-  const built = graphOf({ ...bench, goal }, rules, reference);
-  if (!built.ok) return built;
-  const index = new VerdictIndex(built.graph);
-  for (const place of ["head", "adapter", "shaft", "grip"] as const) for (const part of built.graph.at[place]) index.classes[place].of(part);
-  return { ok: true, ready: { graph: built.graph, index } };
-}
-
-/** What every shaft of the bench comes to with one head, which need not be on the bench: the question a listing asks. */
-export function answersForHead({ graph, index }: ReadyBench, head: Part): PairAnswer[] {
-  const judge = new PairJudge(graph, index, graph.goal.skill ?? skillByDefault);
-  return graph.at.shaft.map((shaft) => judge.answer(head, shaft));
+/** The clubs that one head makes with this bench, which it need not be on: the question a listing asks. */
+export function clubsForHead(ready: ReadyBench, head: Part): PairAnswer[] {
+  const judge = new PairJudge(ready, ready.graph.goal.skill ?? skillByDefault);
+  const open = ready.groups.filter((group) => !judge.groupRefused(head, group));
+  const answers = open.flatMap(({ shafts }) => shafts.map((shaft) => judge.answer(head, shaft)));
+  return rankAnswers(answers.filter(({ state }) => state === "club"));
 }
 
 /** Resolves a bench under the given rules: the clubs it makes, what it refuses and why, what it lacks, and what to ask. */
@@ -49,7 +34,7 @@ export function resolveBench(bench: Bench, rules: readonly Rule[], reference: Re
   const { graph, index } = made.ready;
   const skill = graph.goal.skill ?? skillByDefault;
   const limit = graph.goal.limit ?? limitByDefault;
-  const tally = tallyPairs(graph, index, skill);
+  const tally = tallyPairs(made.ready, skill);
   const ranked = rankAnswers(tally.clubs);
   const clubs = ranked.slice(0, limit).flatMap(({ way }) => (way ? [clubOf(way, graph)] : []));
   const questions = rankQuestions(clubs);
@@ -82,23 +67,37 @@ interface Tally {
 /** Near misses are chosen from at most so many refused pairs. */
 const refusedKept = 2000;
 
-function tallyPairs(graph: BenchGraph, index: VerdictIndex, skill: Skill): Tally {
-  const allowed = new PairJudge(graph, index, skill);
-  const unlimited = new PairJudge({ ...graph, goal: { ...graph.goal, skill: undefined } }, index, "machine");
+function tallyPairs(ready: ReadyBench, skill: Skill): Tally {
+  const { graph, groups } = ready;
+  const allowed = new PairJudge(ready, skill);
+  const unlimited = new PairJudge(ready, "machine");
   const tally: Tally = { clubs: [], lacking: [], refused: [], refusedCount: 0, bySkill: skills.map(() => 0) };
   for (const head of graph.at.head) {
-    for (const shaft of graph.at.shaft) addPair(tally, allowed.answer(head, shaft), unlimited.leastSkill(head, shaft));
+    for (const group of groups) {
+      const isRefused = allowed.groupRefused(head, group);
+      const isHopeless = isRefused && unlimited.groupRefused(head, group);
+      for (const shaft of isHopeless ? [] : group.shafts) {
+        addPair(tally, isRefused ? refusedPair(head, shaft) : allowed.answer(head, shaft), unlimited.leastSkill(head, shaft));
+      }
+      if (isHopeless) addRefused(tally, group.shafts.map((shaft) => refusedPair(head, shaft)));
+    }
   }
   return tally;
+}
+
+function refusedPair(head: Part, shaft: Part): PairAnswer {
+  return { head, shaft, state: "refused", way: undefined };
+}
+
+function addRefused(tally: Tally, pairs: readonly PairAnswer[]): void {
+  tally.refusedCount += pairs.length;
+  tally.refused.push(...pairs.slice(0, Math.max(0, refusedKept - tally.refused.length)));
 }
 
 function addPair(tally: Tally, answer: PairAnswer, leastSkill: number | undefined): void {
   if (answer.state === "club") tally.clubs.push(answer);
   else if (answer.state === "lacks") tally.lacking.push(answer);
-  else {
-    tally.refusedCount += 1;
-    if (tally.refused.length < refusedKept) tally.refused.push(answer);
-  }
+  else addRefused(tally, [answer]);
   if (leastSkill !== undefined) tally.bySkill[leastSkill] = (tally.bySkill[leastSkill] ?? 0) + 1;
 }
 

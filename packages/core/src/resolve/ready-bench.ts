@@ -1,0 +1,47 @@
+import { type Bench, type BenchGraph, graphOf } from "../graph/bench-graph.ts";
+import type { Port } from "../graph/shape.ts";
+import { places } from "../graph/shape.ts";
+import { VerdictIndex } from "../graph/verdict-index.ts";
+import type { Skill } from "../parts/goal.ts";
+import type { Part } from "../parts/part.ts";
+import type { Reference } from "../parts/reference.ts";
+import type { Refusal } from "../parts/refusal.ts";
+import type { Rule } from "../rules/rule.ts";
+import { type ShaftGroup, shaftGroups } from "./shaft-groups.ts";
+
+/** The skill allowed until the user says more: most people never re-shaft. */
+export const skillByDefault: Skill = "screw";
+
+/** A bench made ready once, to be asked many times. */
+export interface ReadyBench {
+  readonly graph: BenchGraph;
+  readonly index: VerdictIndex;
+  readonly groups: readonly ShaftGroup[];
+  /** One part of each class, a loose one where there is one. */
+  readonly alike: { readonly adapter: readonly Part[]; readonly grip: readonly Part[] };
+}
+
+export type ReadyResult = { readonly ok: true; readonly ready: ReadyBench } | { readonly ok: false; readonly refusals: Refusal[] };
+
+/** Indexes a bench. Two parts of one id, or joints that cannot be, are refused. */
+export function readyBench(bench: Bench, rules: readonly Rule[], reference: Reference): ReadyResult {
+  const goal = { ...bench.goal, skill: bench.goal?.skill ?? skillByDefault };
+  const built = graphOf({ ...bench, goal }, rules, reference);
+  if (!built.ok) return built;
+  const { graph } = built;
+  const index = new VerdictIndex(graph);
+  for (const place of places) for (const part of graph.at[place]) index.classes[place].of(part);
+  const alike = { adapter: oneOfEach("adapter", "bore", graph, index), grip: oneOfEach("grip", "core", graph, index) };
+  return { ok: true, ready: { graph, index, groups: shaftGroups(graph, index), alike } };
+}
+
+function oneOfEach(place: "adapter" | "grip", port: Port, graph: BenchGraph, index: VerdictIndex): Part[] {
+  const byClass = new Map<number, Part>();
+  const isLoose = (part: Part) => graph.occupancy.at(part.id, port) === undefined;
+  for (const part of graph.at[place]) {
+    const number = index.classes[place].of(part).class;
+    const known = byClass.get(number);
+    if (!known || (!isLoose(known) && isLoose(part))) byClass.set(number, part);
+  }
+  return [...byClass.values()];
+}
