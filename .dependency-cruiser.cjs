@@ -65,7 +65,7 @@ module.exports = {
       to: { path: "(^packages/core/(?!dist/index\\.(js|d\\.ts)$)|^@ferrule/core/)" },
     },
     {
-      name: "core-knows-no-other-package",
+      name: "packages-stand-alone",
       comment: "core imports neither the server nor the page, and neither imports the other",
       severity: "error",
       from: { path: "^packages/([^/]+)/", pathNot: tests },
