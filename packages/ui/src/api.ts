@@ -1,4 +1,18 @@
-import type { Build, Claim, Club, Estimates, Goal, Joint, NearMiss, Part, Question, Refusal, Resolution, TuneSolution, Want } from "@ferrule/core";
+import type {
+  Build,
+  Claim,
+  Club,
+  Estimates,
+  Goal,
+  Joint,
+  NearMiss,
+  Part,
+  Question,
+  Refusal,
+  Resolution,
+  TuneSolution,
+  Want,
+} from "@ferrule/core";
 import type { DisplaySettings } from "./display-settings.ts";
 
 /** The bench as it is kept. */
@@ -89,7 +103,8 @@ export const api = {
   deletePart: (id: string) => call<{ deleted: Held; undo: number }>("DELETE", partPath(id)),
   goesWith: (id: string) => call<GoesWith>("GET", `${partPath(id)}/goes-with?limit=${answerLimit}`),
   addJoint: (joint: unknown) => call<Joint>("POST", "/api/bench/joints", joint),
-  deleteJoint: (id: string) => call<{ deleted: Held; undo: number }>("DELETE", `/api/bench/joints/${encodeURIComponent(id)}`),
+  deleteJoint: (id: string) =>
+    call<{ deleted: Held; undo: number }>("DELETE", `/api/bench/joints/${encodeURIComponent(id)}`),
   addClaim: (claim: unknown) => call<Claim>("POST", "/api/bench/claims", claim),
   deleteClaim: (id: string) => call<{ deleted: Held; undo: number }>("DELETE", claimPath(id)),
   undo: () => call<{ restored: Held; undo: number }>("POST", "/api/bench/undo"),
@@ -98,10 +113,12 @@ export const api = {
   goal: () => call<Goal>("GET", "/api/bench/goal"),
   changeGoal: (goal: Goal) => call<Goal>("PUT", "/api/bench/goal", goal),
   settings: () => call<DisplaySettings>("GET", "/api/settings"),
-  changeSettings: (settings: Partial<DisplaySettings>) => call<DisplaySettings>("PUT", "/api/settings", settings),
+  changeSettings: (settings: Partial<DisplaySettings>) =>
+    call<DisplaySettings>("PUT", "/api/settings", settings),
   importFile: (request: ImportRequest) => call<ImportReply>("POST", "/api/bench/import", request),
   tune: (request: TuneRequest) => call<TuneReply>("POST", "/api/tune", request),
-  estimate: (request: Omit<TuneRequest, "target" | "options">) => call<Estimates>("POST", "/api/estimate", request),
+  estimate: (request: Omit<TuneRequest, "target" | "options">) =>
+    call<Estimates>("POST", "/api/estimate", request),
 };
 
 /** The ways to a target, the smallest change first. */
@@ -114,12 +131,20 @@ async function call<T>(method: string, path: string, body?: unknown): Promise<T>
   const reply = await send(method, path, body);
   const answer: unknown = await reply.json().catch(() => undefined);
   if (reply.ok) return answer as T;
-  const error = (answer as { error?: { code?: string; message?: string; refusals?: Refusal[] } } | undefined)?.error;
-  throw new ApiError(error?.code ?? "no-answer", error?.message ?? `The server answered ${reply.status} without saying why`, error?.refusals);
+  const error = (answer as { error?: { code?: string; message?: string; refusals?: Refusal[] } } | undefined)
+    ?.error;
+  throw new ApiError(
+    error?.code ?? "no-answer",
+    error?.message ?? `The server answered ${reply.status} without saying why`,
+    error?.refusals,
+  );
 }
 
 async function send(method: string, path: string, body: unknown): Promise<Response> {
-  const init = body === undefined ? { method } : { method, body: JSON.stringify(body), headers: { "content-type": "application/json" } };
+  const init =
+    body === undefined
+      ? { method }
+      : { method, body: JSON.stringify(body), headers: { "content-type": "application/json" } };
   try {
     return await fetch(path, init);
   } catch {

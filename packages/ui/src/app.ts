@@ -3,9 +3,9 @@ import { keyed } from "lit/directives/keyed.js";
 import { api } from "./api.ts";
 import { type DisplaySettings, defaultDisplay } from "./display-settings.ts";
 import type { News } from "./events.ts";
+import { failed } from "./fetched.ts";
 import { type Route, routeFrom } from "./route.ts";
 import { baseStyles } from "./styles/base-styles.ts";
-import { failed } from "./fetched.ts";
 import "./components/page-header.ts";
 import "./views/bench-view.ts";
 import "./views/claims-view.ts";
@@ -20,7 +20,12 @@ import "./views/wants-view.ts";
 
 /** The page: its header, one view at a time, and the line that says what was done. */
 export class FerruleApp extends LitElement {
-  static override properties = { path: { state: true }, display: { state: true }, done: { state: true }, turn: { state: true } };
+  static override properties = {
+    path: { state: true },
+    display: { state: true },
+    done: { state: true },
+    turn: { state: true },
+  };
   static override styles = [
     baseStyles,
     css`
@@ -150,8 +155,21 @@ export class FerruleApp extends LitElement {
   /** Links inside the page change the view; everything else is the browser's. */
   readonly #followed = (event: MouseEvent): void => {
     const link = event.composedPath().find((at): at is HTMLAnchorElement => at instanceof HTMLAnchorElement);
-    const isPlain = !event.defaultPrevented && event.button === 0 && !event.metaKey && !event.ctrlKey && !event.shiftKey && !event.altKey;
-    if (!link || !isPlain || link.origin !== location.origin || link.pathname.startsWith("/api/") || link.hasAttribute("download")) return;
+    const isPlain =
+      !event.defaultPrevented &&
+      event.button === 0 &&
+      !event.metaKey &&
+      !event.ctrlKey &&
+      !event.shiftKey &&
+      !event.altKey;
+    if (
+      !link ||
+      !isPlain ||
+      link.origin !== location.origin ||
+      link.pathname.startsWith("/api/") ||
+      link.hasAttribute("download")
+    )
+      return;
     event.preventDefault();
     this.#go(link.pathname);
   };
@@ -168,7 +186,8 @@ export class FerruleApp extends LitElement {
 
   readonly #undo = async (): Promise<void> => {
     const text = await api.undo().then(
-      ({ restored }) => `Brought back ${[...restored.parts, ...restored.claims, ...restored.joints][0]?.id ?? "what was there"}.`,
+      ({ restored }) =>
+        `Brought back ${[...restored.parts, ...restored.claims, ...restored.joints][0]?.id ?? "what was there"}.`,
       (error: unknown) => `${failed(error).message}.`,
     );
     this.turn += 1;

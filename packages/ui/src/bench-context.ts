@@ -11,5 +11,10 @@ export interface BenchContext {
 }
 
 export function contextOf(bench: Bench, lengthUnit: LengthUnit): BenchContext {
-  return { parts: new Map(bench.parts.map((part) => [part.id, part])), joints: bench.joints, claims: bench.claims, lengthUnit };
+  return {
+    parts: new Map(bench.parts.map((part) => [part.id, part])),
+    joints: bench.joints,
+    claims: bench.claims,
+    lengthUnit,
+  };
 }

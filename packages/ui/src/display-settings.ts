@@ -1,5 +1,5 @@
-import type { Currency } from "./format/money.ts";
 import type { LengthUnit } from "./format/length.ts";
+import type { Currency } from "./format/money.ts";
 
 export type Theme = "auto" | "light" | "dark";
 

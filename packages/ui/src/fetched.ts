@@ -26,7 +26,10 @@ export class Fetched<T> implements ReactiveController {
   /** Asks again. What was there stays on the page until the new answer comes; an answer overtaken by a later one is dropped. */
   async again(): Promise<void> {
     const turn = ++this.#turn;
-    const state = await this.#ask().then<FetchState<T>, FetchState<T>>((value) => ({ is: "ready", value }), failed);
+    const state = await this.#ask().then<FetchState<T>, FetchState<T>>(
+      (value) => ({ is: "ready", value }),
+      failed,
+    );
     if (turn !== this.#turn) return;
     this.state = state;
     this.#host.requestUpdate();

@@ -4,7 +4,12 @@ export type Route =
   | { readonly view: "part-form"; readonly id?: string }
   | { readonly view: "part"; readonly id: string }
   | { readonly view: "club"; readonly id: string; readonly head: string }
-  | { readonly view: "refusal"; readonly head: string; readonly shaft: string; readonly adapter: string | null }
+  | {
+      readonly view: "refusal";
+      readonly head: string;
+      readonly shaft: string;
+      readonly adapter: string | null;
+    }
   | { readonly view: "wants" }
   | { readonly view: "questions" }
   | { readonly view: "exchange" }
@@ -19,9 +24,11 @@ export function routeFrom(path: string): Route {
   const [first, second, third, fourth] = path.split("/").filter(Boolean).map(decode);
   if (first === undefined) return { view: "bench" };
   if (first === "add") return { view: "part-form" };
-  if (first === "parts" && second) return third === "edit" ? { view: "part-form", id: second } : { view: "part", id: second };
+  if (first === "parts" && second)
+    return third === "edit" ? { view: "part-form", id: second } : { view: "part", id: second };
   if (first === "clubs" && second && third) return { view: "club", head: second, id: third };
-  if (first === "refused" && second && third) return { view: "refusal", head: second, shaft: third, adapter: fourth ?? null };
+  if (first === "refused" && second && third)
+    return { view: "refusal", head: second, shaft: third, adapter: fourth ?? null };
   const view = simple.find((name) => name === first);
   return view ? { view } : { view: "nowhere" };
 }

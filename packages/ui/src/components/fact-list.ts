@@ -2,12 +2,12 @@ import type { Joint } from "@ferrule/core";
 import { css, html, type TemplateResult } from "lit";
 import type { BenchContext } from "../bench-context.ts";
 import type { CitedFact } from "../findings.ts";
-import { factValueText } from "../format/fact-value.ts";
 import { valueAt } from "../form/path.ts";
+import { factValueText } from "../format/fact-value.ts";
 import { hrefs } from "../route.ts";
 import { fieldText } from "../words/field-words.ts";
-import { jointWords, sourceWords } from "../words/part-words.ts";
 import { titleById } from "../words/part-title.ts";
+import { jointWords, sourceWords } from "../words/part-words.ts";
 import { verdictWords } from "../words/verdict-words.ts";
 
 export const factListStyles = css`
@@ -25,7 +25,8 @@ export const factListStyles = css`
 
 /** The facts something rests on, each with its value and where it came from. */
 export function factList(facts: readonly CitedFact[], context: BenchContext): TemplateResult {
-  if (facts.length === 0) return html`<p class="small soft">No single fact: this follows from what was asked.</p>`;
+  if (facts.length === 0)
+    return html`<p class="small soft">No single fact: this follows from what was asked.</p>`;
   return html`<ul class="facts small">${facts.map((fact) => html`<li>${factRow(fact, context)}</li>`)}</ul>`;
 }
 
@@ -40,7 +41,10 @@ function factRow(fact: CitedFact, context: BenchContext): TemplateResult {
   }
 }
 
-function partFactRow({ part, field, value }: CitedFact & { of: "part" }, context: BenchContext): TemplateResult {
+function partFactRow(
+  { part, field, value }: CitedFact & { of: "part" },
+  context: BenchContext,
+): TemplateResult {
   return html`<a href=${hrefs.part(part)}>${titleById(context.parts, part)}</a> <span class="mono">${part}</span>: ${fieldText(field)}
     <strong>${factValueText(field, value, context.lengthUnit)}</strong>${sourceText(valueAt(context.parts.get(part), field))}`;
 }

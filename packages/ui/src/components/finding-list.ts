@@ -39,6 +39,7 @@ function findingRow(finding: Finding, context: BenchContext): TemplateResult {
 
 /** A rule that must hold says its verdict; advice and notes are named as such, for they decide nothing. */
 function heading({ strength, verdict }: Finding): TemplateResult {
-  if (strength === "must" && verdict !== "fits") return html`<ferrule-verdict class="small" .verdict=${verdict}></ferrule-verdict>`;
+  if (strength === "must" && verdict !== "fits")
+    return html`<ferrule-verdict class="small" .verdict=${verdict}></ferrule-verdict>`;
   return html`<strong class="small soft">${verdict === "fits" ? "Look at this" : "Could be better"}</strong>`;
 }

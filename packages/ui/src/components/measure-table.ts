@@ -36,22 +36,36 @@ interface Measure {
 export function measureTable(estimates: Estimates, context: BenchContext): TemplateResult {
   const known = measuresOf(estimates, context).filter(({ text }) => text !== undefined);
   return html`<dl class="measures">
-      ${known.map(({ label, text, basis }) => html`<div>
+      ${known.map(
+        ({ label, text, basis }) => html`<div>
         <dt>${label}</dt>
         <dd><span class="figure">${text}</span>${basis[0] ? html`<br /><span class="drives">${driverText(basis)}</span>` : ""}</dd>
-      </div>`)}
+      </div>`,
+      )}
     </dl>
     ${missingNote(estimates)}`;
 }
 
 function measuresOf(estimates: Estimates, { lengthUnit }: BenchContext): Measure[] {
-  const length = (label: string, of: Estimate | null): Measure => ({ label, text: of ? lengthIntervalText(of, lengthUnit) : undefined, basis: of?.basis ?? [] });
-  const other = (label: string, of: Estimate | null, unit: string, most: number): Measure => ({ label, text: of ? intervalText(of, unit, most) : undefined, basis: of?.basis ?? [] });
+  const length = (label: string, of: Estimate | null): Measure => ({
+    label,
+    text: of ? lengthIntervalText(of, lengthUnit) : undefined,
+    basis: of?.basis ?? [],
+  });
+  const other = (label: string, of: Estimate | null, unit: string, most: number): Measure => ({
+    label,
+    text: of ? intervalText(of, unit, most) : undefined,
+    basis: of?.basis ?? [],
+  });
   const { swingWeight } = estimates;
   return [
     length("Playing length", estimates.playingLengthIn),
     length("Length by the 60° method", estimates.rulesLengthIn),
-    { label: "Swing weight", text: swingWeight ? swingWeightIntervalText(swingWeight) : undefined, basis: swingWeight?.basis ?? [] },
+    {
+      label: "Swing weight",
+      text: swingWeight ? swingWeightIntervalText(swingWeight) : undefined,
+      basis: swingWeight?.basis ?? [],
+    },
     other("Mass", estimates.massG, "g", 1),
     length("Balance point from the butt", estimates.balanceFromButtIn),
     other("Moment of inertia about the butt", estimates.moiKgCm2, "kg·cm²", 0),
@@ -68,7 +82,8 @@ function measuresOf(estimates: Estimates, { lengthUnit }: BenchContext): Measure
 /** "Mostly from H3 mass (a typical figure, 62 %), then …". */
 function driverText(basis: readonly BasisEntry[]): string {
   const words = basis.slice(0, 2).map(({ part, field, source, share }) => {
-    const name = part === "build" ? fieldText(field).toLowerCase() : `${part} ${fieldText(field).toLowerCase()}`;
+    const name =
+      part === "build" ? fieldText(field).toLowerCase() : `${part} ${fieldText(field).toLowerCase()}`;
     return `${name} (${sourceWords[source]}, ${shareText(share)})`;
   });
   return `Width mostly from ${words.join(", then ")}`;

@@ -2,18 +2,23 @@ import { type FieldPath, fields, type Refusal } from "@ferrule/core";
 import { css, html, LitElement } from "lit";
 import type { DisplaySettings } from "../display-settings.ts";
 import { tell } from "../events.ts";
-import { parseLength } from "../format/parse-length.ts";
-import { quantityText } from "../format/written-reading.ts";
 import type { Draft } from "../form/draft.ts";
 import type { FormField } from "../form/form-field.ts";
 import { isDiameter } from "../form/is-diameter.ts";
 import { refusalsAt, refusalText } from "../form/refusals-at.ts";
+import { parseLength } from "../format/parse-length.ts";
+import { quantityText } from "../format/written-reading.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 import { fieldText } from "../words/field-words.ts";
 
 const unitWords = { in: "in", g: "g", deg: "degrees", cm3: "cm³", cpm: "cycles a minute", none: "" } as const;
-const sources = { "": "Source", measured: "I measured it", stated: "Somebody said so", catalogue: "A catalogue" } as const;
+const sources = {
+  "": "Source",
+  measured: "I measured it",
+  stated: "Somebody said so",
+  catalogue: "A catalogue",
+} as const;
 
 /** One field of the part form: its label, why it matters, its control, and what the server said about it. */
 export class PartField extends LitElement {
@@ -92,7 +97,12 @@ export class PartField extends LitElement {
       </details>`;
   }
 
-  private renderSelect(name: string, choices: Readonly<Record<string, string>>, invalid: boolean, label?: string) {
+  private renderSelect(
+    name: string,
+    choices: Readonly<Record<string, string>>,
+    invalid: boolean,
+    label?: string,
+  ) {
     const value = this.draft[name] ?? "";
     return html`<select id=${label ? "source" : "control"} aria-label=${label ?? fieldText(name)} aria-invalid=${invalid} aria-describedby="why refused" @change=${this.#typed(name)}>
       ${Object.entries(choices).map(([key, word]) => html`<option value=${key} ?selected=${key === value}>${word}</option>`)}
@@ -105,7 +115,9 @@ export class PartField extends LitElement {
     const text = this.draft[field.path]?.trim() ?? "";
     if (field.control !== "reading" || !this.isLength() || !/[/a-z"″]|\d\s\d/i.test(text)) return "";
     const valueIn = parseLength(text, this.lengthUnit());
-    return valueIn === undefined ? "" : `Read as ${quantityText(field.path, valueIn, this.display.lengthUnit)}`;
+    return valueIn === undefined
+      ? ""
+      : `Read as ${quantityText(field.path, valueIn, this.display.lengthUnit)}`;
   }
 
   private isLength(): boolean {
@@ -117,7 +129,10 @@ export class PartField extends LitElement {
   }
 
   readonly #typed = (name: string) => (event: Event) => {
-    tell(this, "ferrule-answered", { name, value: (event.target as HTMLInputElement | HTMLSelectElement).value });
+    tell(this, "ferrule-answered", {
+      name,
+      value: (event.target as HTMLInputElement | HTMLSelectElement).value,
+    });
   };
 }
 

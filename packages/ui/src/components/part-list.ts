@@ -105,7 +105,9 @@ export class PartList extends LitElement {
 
   private renderPart(part: Part) {
     const facts = shortFacts(part, this.context.lengthUnit);
-    const joints = this.context.joints.filter((joint) => joint.parts.includes(part.id)).map((joint) => this.jointText(part, joint));
+    const joints = this.context.joints
+      .filter((joint) => joint.parts.includes(part.id))
+      .map((joint) => this.jointText(part, joint));
     return html`<a href=${hrefs.part(part.id)}>${partTitle(part)}</a><span class="mono soft">${part.id}</span>
       <p class="soft">${facts.join(" · ") || "Nothing known of it yet"}</p>
       ${joints.length > 0 ? html`<p>Joined: ${joints.join(", ")}</p>` : ""}`;

@@ -41,7 +41,9 @@ export class SkillChoice extends LitElement {
   private renderOpens() {
     const opening = this.opens.filter(({ moreClubs }) => moreClubs > 0);
     if (opening.length === 0) return "";
-    const words = opening.map(({ skill, moreClubs }) => `${countText(moreClubs, "more club")} with ${skillGerunds[skill]}`);
+    const words = opening.map(
+      ({ skill, moreClubs }) => `${countText(moreClubs, "more club")} with ${skillGerunds[skill]}`,
+    );
     return html`<strong>${words.join(", ")}.</strong>`;
   }
 }

@@ -3,7 +3,11 @@ import { tell } from "../events.ts";
 import type { FetchState } from "../fetched.ts";
 
 /** The three states of anything fetched: a quiet wait, a plain failure with a way on, or the thing itself. */
-export function whenReady<T>(state: FetchState<T>, waitingFor: string, show: (value: T) => TemplateResult): TemplateResult {
+export function whenReady<T>(
+  state: FetchState<T>,
+  waitingFor: string,
+  show: (value: T) => TemplateResult,
+): TemplateResult {
   switch (state.is) {
     case "loading":
       return html`<p class="ticket soft" role="status">Getting ${waitingFor} …</p>`;

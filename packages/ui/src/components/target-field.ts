@@ -1,7 +1,7 @@
 import type { ClubType, Target } from "@ferrule/core";
 import { css, html, LitElement } from "lit";
-import { lengthInput } from "../format/length-input.ts";
 import type { LengthUnit } from "../format/length.ts";
+import { lengthInput } from "../format/length-input.ts";
 import { parseLength } from "../format/parse-length.ts";
 import { parseSwingWeight, swingWeightText } from "../format/swing-weight.ts";
 import { baseStyles } from "../styles/base-styles.ts";
@@ -57,10 +57,16 @@ export class TargetField extends LitElement {
   }
 
   readonly #changed = () => {
-    const text = (id: string) => this.renderRoot.querySelector<HTMLInputElement>(`#${id}`)?.value.trim() ?? "";
+    const text = (id: string) =>
+      this.renderRoot.querySelector<HTMLInputElement>(`#${id}`)?.value.trim() ?? "";
     const playingLengthIn = parseLength(text("length"), this.lengthUnit);
     const swingWeightPoints = parseSwingWeight(text("swing"));
-    this.wrong = playingLengthIn === undefined && text("length") !== "" ? "length" : swingWeightPoints === undefined && text("swing") !== "" ? "swing" : undefined;
+    this.wrong =
+      playingLengthIn === undefined && text("length") !== ""
+        ? "length"
+        : swingWeightPoints === undefined && text("swing") !== ""
+          ? "swing"
+          : undefined;
     if (this.wrong) return;
     const detail = { clubType: this.clubType, target: { playingLengthIn, swingWeightPoints } };
     this.dispatchEvent(new CustomEvent("ferrule-target", { detail, bubbles: true, composed: true }));

@@ -3,10 +3,10 @@ import { css, html, LitElement } from "lit";
 import { api, type TuneReply } from "../api.ts";
 import type { BenchContext } from "../bench-context.ts";
 import { failed } from "../fetched.ts";
-import { lengthIntervalText, intervalText, swingWeightIntervalText } from "../format/interval.ts";
+import { intervalText, lengthIntervalText, swingWeightIntervalText } from "../format/interval.ts";
 import { lengthInput } from "../format/length-input.ts";
-import { parseLength } from "../format/parse-length.ts";
 import { countText } from "../format/number.ts";
+import { parseLength } from "../format/parse-length.ts";
 import { parseSwingWeight, swingWeightText } from "../format/swing-weight.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
@@ -14,7 +14,14 @@ import { changeText } from "../words/change-text.ts";
 
 /** Asks what would bring a club to a length and a swing weight, and lists the ways, the smallest change first. */
 export class TuneForm extends LitElement {
-  static override properties = { club: {}, context: {}, goal: {}, reply: { state: true }, trouble: { state: true }, asking: { state: true } };
+  static override properties = {
+    club: {},
+    context: {},
+    goal: {},
+    reply: { state: true },
+    trouble: { state: true },
+    asking: { state: true },
+  };
   static override styles = [
     baseStyles,
     formStyles,
@@ -60,7 +67,8 @@ export class TuneForm extends LitElement {
   }
 
   private renderReply({ solutions }: TuneReply) {
-    if (solutions.length === 0) return html`<p>No ordinary change reaches that. Another shaft, head or grip would have to.</p>`;
+    if (solutions.length === 0)
+      return html`<p>No ordinary change reaches that. Another shaft, head or grip would have to.</p>`;
     return html`<h3>${countText(solutions.length, "way")}</h3><ol class="plain">${solutions.map((solution) => html`<li>${this.renderSolution(solution)}</li>`)}</ol>`;
   }
 
@@ -78,14 +86,19 @@ export class TuneForm extends LitElement {
   }
 
   private target(): { playingLengthIn?: number; swingWeightPoints?: number } {
-    const head = this.context.parts.get(this.club.head) as { clubType?: keyof NonNullable<Goal["targets"]> } | undefined;
+    const head = this.context.parts.get(this.club.head) as
+      | { clubType?: keyof NonNullable<Goal["targets"]> }
+      | undefined;
     const own = head?.clubType ? this.goal.targets?.[head.clubType] : undefined;
-    return own ?? { playingLengthIn: this.goal.playingLengthIn, swingWeightPoints: this.goal.swingWeightPoints };
+    return (
+      own ?? { playingLengthIn: this.goal.playingLengthIn, swingWeightPoints: this.goal.swingWeightPoints }
+    );
   }
 
   readonly #ask = async (event: Event) => {
     event.preventDefault();
-    const text = (id: string) => this.renderRoot.querySelector<HTMLInputElement>(`#${id}`)?.value.trim() ?? "";
+    const text = (id: string) =>
+      this.renderRoot.querySelector<HTMLInputElement>(`#${id}`)?.value.trim() ?? "";
     const playingLengthIn = parseLength(text("length"), this.context.lengthUnit);
     const swingWeightPoints = parseSwingWeight(text("swing"));
     this.reply = undefined;
@@ -96,10 +109,18 @@ export class TuneForm extends LitElement {
     this.asking = false;
   };
 
-  #slip(lengthText: string, lengthIn: number | undefined, swingText: string, points: number | undefined): string | undefined {
+  #slip(
+    lengthText: string,
+    lengthIn: number | undefined,
+    swingText: string,
+    points: number | undefined,
+  ): string | undefined {
     if (lengthText === "" && swingText === "") return "A length, a swing weight or both are needed.";
-    if (lengthText !== "" && lengthIn === undefined) return "The length was not understood; 45, 45 1/4 and 114.3 cm are.";
-    return swingText !== "" && points === undefined ? "The swing weight was not understood; D2 and C9.5 are." : undefined;
+    if (lengthText !== "" && lengthIn === undefined)
+      return "The length was not understood; 45, 45 1/4 and 114.3 cm are.";
+    return swingText !== "" && points === undefined
+      ? "The swing weight was not understood; D2 and C9.5 are."
+      : undefined;
   }
 
   /** Grips that nothing is gripped to: those could go on instead. */
@@ -111,8 +132,18 @@ export class TuneForm extends LitElement {
   async #send(target: { playingLengthIn?: number; swingWeightPoints?: number }): Promise<void> {
     const part = (id: string) => this.context.parts.get(id) as Part;
     const { head, adapter, shaft, grip } = this.club;
-    const request = { head: part(head), adapter: adapter === null ? undefined : part(adapter), shaft: part(shaft), grip: part(grip), target, options: { grips: this.#looseGrips() } };
-    await api.tune(request).then((reply) => (this.reply = reply), (error: unknown) => (this.trouble = `${failed(error).message}.`));
+    const request = {
+      head: part(head),
+      adapter: adapter === null ? undefined : part(adapter),
+      shaft: part(shaft),
+      grip: part(grip),
+      target,
+      options: { grips: this.#looseGrips() },
+    };
+    await api.tune(request).then(
+      (reply) => (this.reply = reply),
+      (error: unknown) => (this.trouble = `${failed(error).message}.`),
+    );
   }
 }
 

@@ -5,29 +5,37 @@ import { moneyInput, parseMoney } from "../format/money.ts";
 import { parseLength } from "../format/parse-length.ts";
 import { parseNumber } from "../format/parse-number.ts";
 import { faultsByKind } from "../words/part-words.ts";
-import { isDiameter } from "./is-diameter.ts";
-import { formFields } from "./form-fields.ts";
 import type { FormField } from "./form-field.ts";
-import { settingsFromText, settingsText } from "./settings-text.ts";
+import { formFields } from "./form-fields.ts";
+import { isDiameter } from "./is-diameter.ts";
 import { valueAt, withValue } from "./path.ts";
+import { settingsFromText, settingsText } from "./settings-text.ts";
 
 /** What stands in the form, word for word: by field path, with `path:plusMinus` and `path:source` for readings. */
 export type Draft = Readonly<Record<string, string>>;
 
 /** The fields of a form that apply to what has been chosen so far. */
-export function fieldsInUse(kind: PartKind, draft: Draft): { first: readonly FormField[]; rest: readonly FormField[] } {
+export function fieldsInUse(
+  kind: PartKind,
+  draft: Draft,
+): { first: readonly FormField[]; rest: readonly FormField[] } {
   const applies = (field: FormField) => field.only === undefined || draft["socket.type"] === field.only;
   const { first, rest } = formFields[kind];
   return { first: first.filter(applies), rest: rest.filter(applies) };
 }
 
 /** The part a draft describes. What cannot be read is left as it was typed, so that the refusal names it. */
-export function partFromDraft(kind: PartKind, draft: Draft, display: DisplaySettings, before?: Part): Record<string, unknown> {
+export function partFromDraft(
+  kind: PartKind,
+  draft: Draft,
+  display: DisplaySettings,
+  before?: Part,
+): Record<string, unknown> {
   const { first, rest } = fieldsInUse(kind, draft);
   let part: Record<string, unknown> = { ...unknownFields(before), kind };
   for (const name of ["id", "note"]) if (draft[name]?.trim()) part[name] = draft[name]?.trim();
   for (const field of [...first, ...rest]) {
-    const value = valueOf(field, draft, display);
+    const value = valueOfField(field, draft, display);
     if (value !== undefined) part = withValue(part, field.path, value);
   }
   return { ...part, ...faultsOf(kind, draft) };
@@ -37,11 +45,18 @@ export function partFromDraft(kind: PartKind, draft: Draft, display: DisplaySett
 function unknownFields(before: Part | undefined): Record<string, unknown> {
   if (!before) return {};
   const { first, rest } = formFields[before.kind];
-  const known = new Set(["id", "kind", "note", "faults", "deniedFaults", ...[...first, ...rest].map(({ path }) => path.split(".")[0])]);
+  const known = new Set([
+    "id",
+    "kind",
+    "note",
+    "faults",
+    "deniedFaults",
+    ...[...first, ...rest].map(({ path }) => path.split(".")[0]),
+  ]);
   return Object.fromEntries(Object.entries(before).filter(([name]) => !known.has(name)));
 }
 
-function valueOf(field: FormField, draft: Draft, display: DisplaySettings): unknown {
+function valueOfField(field: FormField, draft: Draft, display: DisplaySettings): unknown {
   const text = draft[field.path]?.trim() ?? "";
   if (text === "") return undefined;
   switch (field.control) {
@@ -67,7 +82,8 @@ function readingOf(path: FieldPath, text: string, draft: Draft, display: Display
   const source = draft[`${path}:source`] || undefined;
   const plusMinusText = draft[`${path}:plusMinus`]?.trim() ?? "";
   if (!source && plusMinusText === "") return value;
-  const plusMinus = plusMinusText === "" ? undefined : (quantityOf(path, plusMinusText, display) ?? plusMinusText);
+  const plusMinus =
+    plusMinusText === "" ? undefined : (quantityOf(path, plusMinusText, display) ?? plusMinusText);
   return { value, plusMinus, source };
 }
 
@@ -86,7 +102,8 @@ function faultsOf(kind: PartKind, draft: Draft): { faults?: Fault[]; deniedFault
 export function draftFromPart(part: Part, display: DisplaySettings): Draft {
   const draft: Record<string, string> = { id: part.id, note: part.note ?? "" };
   const { first, rest } = formFields[part.kind];
-  for (const field of [...first, ...rest]) Object.assign(draft, textOf(field, valueAt(part, field.path), display));
+  for (const field of [...first, ...rest])
+    Object.assign(draft, textOf(field, valueAt(part, field.path), display));
   for (const fault of part.faults ?? []) draft[`fault:${fault}`] = "there";
   for (const fault of part.deniedFaults ?? []) draft[`fault:${fault}`] = "not-there";
   return draft;
@@ -107,7 +124,9 @@ function readingText(path: FieldPath, value: unknown, display: DisplaySettings):
   const written = value as { value: number; plusMinus?: number; source?: string };
   return {
     [path]: lengthInput(written.value, unit),
-    ...(written.plusMinus !== undefined && { [`${path}:plusMinus`]: uncertaintyInput(written.plusMinus, unit) }),
+    ...(written.plusMinus !== undefined && {
+      [`${path}:plusMinus`]: uncertaintyInput(written.plusMinus, unit),
+    }),
     ...(written.source && { [`${path}:source`]: written.source }),
   };
 }

@@ -1,5 +1,13 @@
 import type { PartKind } from "@ferrule/core";
-import { basisWords, clubTypeWords, flexWords, formWords, handWords, materialWords, suitsWords } from "../words/part-words.ts";
+import {
+  basisWords,
+  clubTypeWords,
+  flexWords,
+  formWords,
+  handWords,
+  materialWords,
+  suitsWords,
+} from "../words/part-words.ts";
 import type { FormField } from "./form-field.ts";
 
 /** What the form asks for one kind: what decides most first, each with a reason; the rest behind a disclosure. */
@@ -25,14 +33,44 @@ const money: readonly FormField[] = [
 
 const headForm: KindForm = {
   first: [
-    { path: "clubType", control: "choice", choices: clubTypeWords, why: "Decides which shafts suit it and what it should measure." },
+    {
+      path: "clubType",
+      control: "choice",
+      choices: clubTypeWords,
+      why: "Decides which shafts suit it and what it should measure.",
+    },
     { path: "hand", control: "choice", choices: oneHand, why: "A head and a handed adapter have to agree." },
-    { path: "socket.type", control: "choice", choices: { bore: "A plain bore, glued", receiver: "A seat for a screwed adapter" }, why: "Decides whether it needs an adapter at all." },
-    { path: "socket.family", control: "text", only: "receiver", why: "Only an adapter of its own family is sure to go in." },
-    { path: "socket.diameterIn", control: "reading", only: "bore", why: "The shaft's tip has to enter it: .335, .350, .355 and .370 are usual." },
-    { path: "socket.form", control: "choice", choices: formWords, only: "bore", why: "A taper tip and a parallel bore want work." },
+    {
+      path: "socket.type",
+      control: "choice",
+      choices: { bore: "A plain bore, glued", receiver: "A seat for a screwed adapter" },
+      why: "Decides whether it needs an adapter at all.",
+    },
+    {
+      path: "socket.family",
+      control: "text",
+      only: "receiver",
+      why: "Only an adapter of its own family is sure to go in.",
+    },
+    {
+      path: "socket.diameterIn",
+      control: "reading",
+      only: "bore",
+      why: "The shaft's tip has to enter it: .335, .350, .355 and .370 are usual.",
+    },
+    {
+      path: "socket.form",
+      control: "choice",
+      choices: formWords,
+      only: "bore",
+      why: "A taper tip and a parallel bore want work.",
+    },
     { path: "massG", control: "reading", why: "The largest part of the swing weight." },
-    { path: "loftDeg", control: "reading", why: "Tells one head from the next, and starts the settings table." },
+    {
+      path: "loftDeg",
+      control: "reading",
+      why: "Tells one head from the next, and starts the settings table.",
+    },
   ],
   rest: [
     { path: "clubNumber", control: "text" },
@@ -59,8 +97,17 @@ const adapterForm: KindForm = {
   first: [
     { path: "family", control: "text", why: "Decides which heads take it." },
     { path: "hand", control: "choice", choices: handWords, why: "Some families are cut for one hand." },
-    { path: "bore.diameterIn", control: "reading", why: "The shaft's tip has to enter it: .335 is usual for woods, .370 for hybrids." },
-    { path: "bore.form", control: "choice", choices: formWords, why: "A taper tip sits loose in a parallel bore." },
+    {
+      path: "bore.diameterIn",
+      control: "reading",
+      why: "The shaft's tip has to enter it: .335 is usual for woods, .370 for hybrids.",
+    },
+    {
+      path: "bore.form",
+      control: "choice",
+      choices: formWords,
+      why: "A taper tip sits loose in a parallel bore.",
+    },
     { path: "tipStopFromSeatIn", control: "reading", why: "Decides how long the club comes out." },
   ],
   rest: [
@@ -75,13 +122,37 @@ const adapterForm: KindForm = {
 
 const shaftForm: KindForm = {
   first: [
-    { path: "suits", control: "choice", choices: suitsWords, why: "A wood shaft is too limp for an iron, and an iron shaft too short for a wood." },
+    {
+      path: "suits",
+      control: "choice",
+      choices: suitsWords,
+      why: "A wood shaft is too limp for an iron, and an iron shaft too short for a wood.",
+    },
     { path: "tip.diameterIn", control: "reading", why: "Has to enter the bore of the head or adapter." },
-    { path: "tip.form", control: "choice", choices: formWords, why: "A taper tip and a parallel bore want work." },
-    { path: "length.lengthIn", control: "reading", why: "Decides the club's length, and which heads it can still serve." },
-    { path: "length.basis", control: "choice", choices: basisWords, why: "The same shaft reads an inch longer with its adapter on." },
+    {
+      path: "tip.form",
+      control: "choice",
+      choices: formWords,
+      why: "A taper tip and a parallel bore want work.",
+    },
+    {
+      path: "length.lengthIn",
+      control: "reading",
+      why: "Decides the club's length, and which heads it can still serve.",
+    },
+    {
+      path: "length.basis",
+      control: "choice",
+      choices: basisWords,
+      why: "The same shaft reads an inch longer with its adapter on.",
+    },
     { path: "flex", control: "choice", choices: flexWords, why: "What the player asks for first." },
-    { path: "material", control: "choice", choices: materialWords, why: "Steel may be sanded at the tip; graphite must not be." },
+    {
+      path: "material",
+      control: "choice",
+      choices: materialWords,
+      why: "Steel may be sanded at the tip; graphite must not be.",
+    },
     { path: "massG", control: "reading", why: "Moves the swing weight and the total." },
   ],
   rest: [
@@ -103,7 +174,11 @@ const shaftForm: KindForm = {
 
 const gripForm: KindForm = {
   first: [
-    { path: "coreDiameterIn", control: "reading", why: "Has to suit the shaft's butt: .580 and .600 are usual." },
+    {
+      path: "coreDiameterIn",
+      control: "reading",
+      why: "Has to suit the shaft's butt: .580 and .600 are usual.",
+    },
     { path: "massG", control: "reading", why: "A heavier grip lowers the swing weight." },
     { path: "lengthIn", control: "reading", why: "Tells a putter grip from the rest." },
   ],
@@ -118,7 +193,14 @@ const gripForm: KindForm = {
 };
 
 const coverForm: KindForm = {
-  first: [{ path: "clubType", control: "choice", choices: clubTypeWords, why: "A cover is sold with a club of its type." }],
+  first: [
+    {
+      path: "clubType",
+      control: "choice",
+      choices: clubTypeWords,
+      why: "A cover is sold with a club of its type.",
+    },
+  ],
   rest: [...naming, ...money],
 };
 

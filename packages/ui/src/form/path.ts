@@ -4,7 +4,11 @@ export function valueAt(of: unknown, path: string): unknown {
 }
 
 /** A copy with the value at a dotted path set. */
-export function withValue(of: Readonly<Record<string, unknown>>, path: string, value: unknown): Record<string, unknown> {
+export function withValue(
+  of: Readonly<Record<string, unknown>>,
+  path: string,
+  value: unknown,
+): Record<string, unknown> {
   const [key = "", ...rest] = path.split(".");
   if (rest.length === 0) return { ...of, [key]: value };
   const inner = of[key];

@@ -2,7 +2,10 @@ import { parseNumber } from "../format/parse-number.ts";
 
 /** Adapter settings as they are typed: one a line, the label, then the degrees it is turned by ("Upright 180"). */
 export function settingsFromText(text: string): { label: string; rotationDeg: number | string }[] {
-  const lines = text.split("\n").map((line) => line.trim()).filter((line) => line !== "");
+  const lines = text
+    .split("\n")
+    .map((line) => line.trim())
+    .filter((line) => line !== "");
   return lines.map((line) => {
     const at = line.lastIndexOf(" ");
     const degrees = line.slice(at + 1);

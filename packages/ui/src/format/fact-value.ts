@@ -7,7 +7,8 @@ export function factValueText(field: string, value: unknown, unit: LengthUnit): 
   if (value === undefined || value === null) return "not known";
   if (typeof value === "boolean") return value ? "yes" : "no";
   if (typeof value === "string") return fieldChoiceText(value);
-  if (Array.isArray(value)) return value.length === 0 ? "none" : value.map((item) => factValueText(field, item, unit)).join(", ");
+  if (Array.isArray(value))
+    return value.length === 0 ? "none" : value.map((item) => factValueText(field, item, unit)).join(", ");
   if (typeof value === "number") return quantityText(field, value, unit);
   return writtenText(field, value, unit) ?? rangeText(field, value, unit);
 }

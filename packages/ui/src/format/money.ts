@@ -3,7 +3,11 @@ export type Currency = (typeof currencies)[number];
 
 /** "€28.00". */
 export function moneyText(amountMinor: number, currency: string): string {
-  return new Intl.NumberFormat("en-GB", { style: "currency", currency, currencyDisplay: "narrowSymbol" }).format(amountMinor / 100);
+  return new Intl.NumberFormat("en-GB", {
+    style: "currency",
+    currency,
+    currencyDisplay: "narrowSymbol",
+  }).format(amountMinor / 100);
 }
 
 /** Whole minor units from what somebody typed, such as "28", "28.50" or "€ 28,50"; `undefined` when it is no amount. */

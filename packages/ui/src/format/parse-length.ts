@@ -1,7 +1,8 @@
 import type { LengthUnit } from "./length.ts";
 import { inFromCm, inFromMm } from "./units.ts";
 
-const pattern = /^([+-]?)\s*(?:(\d+(?:[.,]\d+)?|[.,]\d+)(?:[\s-]+(\d+)\/(\d+))?|(\d+)\/(\d+))\s*(in|inch|inches|"|″|cm|mm)?$/i;
+const pattern =
+  /^([+-]?)\s*(?:(\d+(?:[.,]\d+)?|[.,]\d+)(?:[\s-]+(\d+)\/(\d+))?|(\d+)\/(\d+))\s*(in|inch|inches|"|″|cm|mm)?$/i;
 
 /**
  * Inches from what somebody typed: "45 1/4", "45.25", "45,25", "27/32", "114.9 cm", "8.5 mm". A number without a unit is in

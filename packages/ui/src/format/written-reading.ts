@@ -12,7 +12,9 @@ export function writtenText(path: string, written: unknown, unit: LengthUnit): s
   const { value, plusMinus } = written as { value: unknown; plusMinus?: unknown };
   if (typeof value !== "number") return undefined;
   const text = quantityText(path, value, unit);
-  return typeof plusMinus === "number" && plusMinus > 0 ? `${text} ± ${plainText(path, plusMinus, unit)}` : text;
+  return typeof plusMinus === "number" && plusMinus > 0
+    ? `${text} ± ${plainText(path, plusMinus, unit)}`
+    : text;
 }
 
 /** A number in the unit that its field's name says. */
@@ -28,7 +30,9 @@ function plainText(path: string, value: number, unit: LengthUnit): string {
 }
 
 function unitOf(path: string): "in" | "g" | "deg" | "cm3" | "cpm" | "none" {
-  const known = fields[path as FieldPath] ?? fields[path.replace(/^(?:head|adapter|shaft|grip|holder)\./, "") as FieldPath];
+  const known =
+    fields[path as FieldPath] ??
+    fields[path.replace(/^(?:head|adapter|shaft|grip|holder)\./, "") as FieldPath];
   if (known) return known.unit;
   const suffix = /(In|G|Deg|Cm3|Cpm)$/.exec(path)?.[1]?.toLowerCase();
   return (suffix as "in" | "g" | "deg" | "cm3" | "cpm" | undefined) ?? "none";

@@ -1,7 +1,7 @@
 import type { Joint, Part } from "@ferrule/core";
 import Fuse from "fuse.js";
-import { flexWords, handWords, kindWords, materialWords, suitsWords } from "../words/part-words.ts";
 import { partTitle } from "../words/part-title.ts";
+import { flexWords, handWords, kindWords, materialWords, suitsWords } from "../words/part-words.ts";
 
 /** What the list is narrowed to; an empty text or choice narrows nothing. */
 export interface PartFilter {
@@ -22,14 +22,24 @@ interface Searched {
 }
 
 /** The parts that pass the filter, the best match first where there is a text, else in the bench's order. */
-export function findParts(parts: readonly Part[], joints: readonly Joint[], filter: PartFilter): readonly Part[] {
+export function findParts(
+  parts: readonly Part[],
+  joints: readonly Joint[],
+  filter: PartFilter,
+): readonly Part[] {
   const joined = new Set(joints.flatMap((joint) => joint.parts));
   const passing = parts.filter((part) => passes(part, joined.has(part.id), filter));
   const text = filter.text.trim();
   if (text === "") return passing;
   const fuse = new Fuse<Searched>(
     passing.map((part) => ({ part, words: wordsOf(part) })),
-    { keys: ["words"], threshold: 0.25, ignoreLocation: true, ignoreDiacritics: true, useExtendedSearch: true },
+    {
+      keys: ["words"],
+      threshold: 0.25,
+      ignoreLocation: true,
+      ignoreDiacritics: true,
+      useExtendedSearch: true,
+    },
   );
   return fuse.search(text).map(({ item }) => item.part);
 }
@@ -62,5 +72,7 @@ function wordsOf(part: Part): string {
     loose["family"],
     socket?.family,
   ];
-  return [part.id, partTitle(part), kindWords[part.kind], ...said, part.note, ...(part.faults ?? [])].filter(Boolean).join(" ");
+  return [part.id, partTitle(part), kindWords[part.kind], ...said, part.note, ...(part.faults ?? [])]
+    .filter(Boolean)
+    .join(" ");
 }

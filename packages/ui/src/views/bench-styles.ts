@@ -57,8 +57,9 @@ export const benchStyles = css`
     font-size: 1.6rem;
     line-height: 1.2;
   }
-  .group h3 {
-    margin-top: 1rem;
+  .group > .row {
+    gap: 0 0.75rem;
+    margin-top: 0.75rem;
   }
   .group p {
     margin: 0;

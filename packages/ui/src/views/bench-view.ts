@@ -16,7 +16,7 @@ import { verdictMeanings, verdictOrder, verdictWords } from "../words/verdict-wo
 import { benchStyles } from "./bench-styles.ts";
 import { type VerdictCount, verdictCounts } from "./verdict-counts.ts";
 
-const fewRows = 2;
+const fewRows = 1;
 const manyRows = 60;
 
 /** The bench: what lies on it, and what comes of it. */
@@ -41,16 +41,18 @@ export class BenchView extends LitElement {
     const context = contextOf(bench, this.display.lengthUnit);
     return html`
       ${bench.example ? this.renderExampleBanner() : ""}
-      ${bench.parts.length === 0
-        ? this.renderEmpty()
-        : html`<div class="two">
+      ${
+        bench.parts.length === 0
+          ? this.renderEmpty()
+          : html`<div class="two">
             <section class="ticket answers" aria-labelledby="answers">
               <h2 id="answers">What it makes</h2>
               ${this.renderSkill(bench.goal.skill ?? "screw")}
               ${whenReady(this.#answer.state, "the answers", (answer) => this.renderAnswer(answer, context))}
             </section>
             <ferrule-part-list .context=${context}></ferrule-part-list>
-          </div>`}
+          </div>`
+      }
     `;
   }
 
@@ -99,8 +101,7 @@ export class BenchView extends LitElement {
   private renderGroup(verdict: Verdict, answer: Resolution, context: BenchContext) {
     const rows = this.rowsOf(verdict, answer, context);
     return html`<section class="group" aria-label=${verdictWords[verdict]}>
-      <h3><ferrule-verdict .verdict=${verdict}></ferrule-verdict></h3>
-      <p class="small soft">${verdictMeanings[verdict]}</p>
+      <div class="row"><h3><ferrule-verdict .verdict=${verdict}></ferrule-verdict></h3><p class="small soft">${verdictMeanings[verdict]}</p></div>
       ${rows.length === 0 ? this.renderNone(verdict, answer) : html`<ul class="plain">${rows.map((row) => html`<li>${row}</li>`)}</ul>`}
       ${this.open === verdict ? html`<button @click=${() => (this.open = undefined)}>Show all verdicts</button>` : ""}
     </section>`;
@@ -109,7 +110,8 @@ export class BenchView extends LitElement {
   /** Says what a little more skill would bring, where that is why there is nothing. */
   private renderNone(verdict: Verdict, { skillOpens }: Resolution) {
     const next = skillOpens.find(({ moreClubs }) => moreClubs > 0);
-    if (verdict !== "fits-with-work" || !next) return html`<p class="small">None, with what is on the bench and the skill allowed.</p>`;
+    if (verdict !== "fits-with-work" || !next)
+      return html`<p class="small">None, with what is on the bench and the skill allowed.</p>`;
     return html`<p class="small">None at this skill.</p>
       <button @click=${() => this.#allow(next.skill)}>Allow ${skillGerunds[next.skill]}: ${countText(next.moreClubs, "more club")}</button>`;
   }
@@ -117,8 +119,12 @@ export class BenchView extends LitElement {
   /** When one verdict is open: many rows. When all are shown: a few, each of another head, so that they tell more. */
   private rowsOf(verdict: Verdict, answer: Resolution, context: BenchContext): TemplateResult[] {
     const most = this.open === verdict ? manyRows : fewRows;
-    if (verdict === "does-not-fit") return this.pick(answer.nearMisses, most).map((miss) => nearMissRow(miss, context));
-    return this.pick(answer.clubs.filter((club: Club) => club.verdict === verdict), most).map((club) => clubRow(club, context));
+    if (verdict === "does-not-fit")
+      return this.pick(answer.nearMisses, most).map((miss) => nearMissRow(miss, context));
+    return this.pick(
+      answer.clubs.filter((club: Club) => club.verdict === verdict),
+      most,
+    ).map((club) => clubRow(club, context));
   }
 
   private pick<T extends { head: string }>(all: readonly T[], most: number): readonly T[] {

@@ -41,14 +41,21 @@ export class ClaimsView extends LitElement {
       <p class="soft">An adapter is sure of its own family only. Anything across families rests on somebody's word; tried outranks stated, stated outranks seen, seen outranks a seller's word.
         Words of equal rank that disagree leave it unsettled.</p>
       ${whenReady(this.#bench.state, "the claims", ({ claims }) =>
-        claims.length === 0 ? emptyNote("No claims yet", "Families that are not named here go with themselves only.") : html`<ul class="plain ticket">${claims.map((claim) => this.renderClaim(claim))}</ul>`,
+        claims.length === 0
+          ? emptyNote("No claims yet", "Families that are not named here go with themselves only.")
+          : html`<ul class="plain ticket">${claims.map((claim) => this.renderClaim(claim))}</ul>`,
       )}
       ${this.renderForm()}
     </div>`;
   }
 
   private renderClaim(claim: Claim) {
-    const limits = [claim.clubType && clubTypeWords[claim.clubType], claim.hand && handWords[claim.hand], claim.on, claim.note];
+    const limits = [
+      claim.clubType && clubTypeWords[claim.clubType],
+      claim.hand && handWords[claim.hand],
+      claim.on,
+      claim.note,
+    ];
     return html`<li class="claim">
       <div class="row between">
         <div>

@@ -26,7 +26,15 @@ import { clubStyles } from "./club-styles.ts";
 /** One club: how it would measure and swing, the work it takes, and why it is judged as it is. */
 export class ClubView extends LitElement {
   static override properties = { display: {}, headId: {}, clubId: {} };
-  static override styles = [baseStyles, factListStyles, findingListStyles, workListStyles, measureTableStyles, settingsTableStyles, clubStyles];
+  static override styles = [
+    baseStyles,
+    factListStyles,
+    findingListStyles,
+    workListStyles,
+    measureTableStyles,
+    settingsTableStyles,
+    clubStyles,
+  ];
   declare display: DisplaySettings;
   declare headId: string;
   declare clubId: string;
@@ -37,7 +45,9 @@ export class ClubView extends LitElement {
       <h1 tabindex="-1">${this.renderTitle()}</h1>
       ${whenReady(this.#all.state, "the club", ([bench, { clubs }]) => {
         const club = clubs.find(({ id }) => id === this.clubId);
-        return club ? this.renderClub(club, bench, contextOf(bench, this.display.lengthUnit)) : this.renderGone();
+        return club
+          ? this.renderClub(club, bench, contextOf(bench, this.display.lengthUnit))
+          : this.renderGone();
       })}
     </div>`;
   }
@@ -64,7 +74,9 @@ export class ClubView extends LitElement {
   }
 
   private renderSummary(club: Club, { parts }: BenchContext) {
-    const members = [club.head, club.adapter, club.shaft, club.grip].filter((id): id is string => id !== null);
+    const members = [club.head, club.adapter, club.shaft, club.grip].filter(
+      (id): id is string => id !== null,
+    );
     return html`<section class="ticket summary" aria-label="In short">
       <div>
         <ferrule-verdict class="large" .verdict=${club.verdict}></ferrule-verdict>
@@ -78,7 +90,8 @@ export class ClubView extends LitElement {
   }
 
   private renderWork(club: Club) {
-    if (club.work.length === 0) return html`<p>Nothing to do. Look it over and check every screw and bond before anybody swings it.</p>`;
+    if (club.work.length === 0)
+      return html`<p>Nothing to do. Look it over and check every screw and bond before anybody swings it.</p>`;
     return html`${club.undoes.length > 0 ? html`<p class="small soft">Takes apart first: ${club.undoes.map(jointText).join(", ")}.</p>` : ""}
       ${workList(club.work, this.display.currency)}
       <p class="small soft">Where a step is new to you, have somebody practised do it. A shaft or bond that fails in a swing can hurt a person.</p>`;
@@ -92,12 +105,18 @@ export class ClubView extends LitElement {
 
   private renderFindings({ findings }: Club, context: BenchContext) {
     if (findings.length === 0) return html`<p>Every rule is content, and none has anything to add.</p>`;
-    const worstFirst = [...findings].sort((a, b) => verdictOrder.indexOf(b.verdict) - verdictOrder.indexOf(a.verdict));
+    const worstFirst = [...findings].sort(
+      (a, b) => verdictOrder.indexOf(b.verdict) - verdictOrder.indexOf(a.verdict),
+    );
     return findingList(worstFirst, context);
   }
 
   private renderGone() {
-    return emptyNote("This club is not among the answers", "A part, a joint or the skill allowed has changed since.", html`<a class="button" href=${hrefs.part(this.headId)}>See what ${this.headId} goes with</a>`);
+    return emptyNote(
+      "This club is not among the answers",
+      "A part, a joint or the skill allowed has changed since.",
+      html`<a class="button" href=${hrefs.part(this.headId)}>See what ${this.headId} goes with</a>`,
+    );
   }
 }
 

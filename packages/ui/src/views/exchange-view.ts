@@ -1,18 +1,23 @@
 import { css, html, LitElement } from "lit";
 import { api, type ImportReply, type ImportRequest } from "../api.ts";
+import { settingsTableStyles } from "../components/settings-table.ts";
 import { tell } from "../events.ts";
 import { failed } from "../fetched.ts";
 import { countText } from "../format/number.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
-import { settingsTableStyles } from "../components/settings-table.ts";
 import { kindWords } from "../words/part-words.ts";
 
 const csvKinds = { ...kindWords, joint: "Joints", claim: "Fit claims", goal: "Goal" } as const;
 
 /** Files in and out. An import is tried first; nothing is written before the user has seen what is wrong with it. */
 export class ExchangeView extends LitElement {
-  static override properties = { text: { state: true }, replace: { state: true }, tried: { state: true }, trouble: { state: true } };
+  static override properties = {
+    text: { state: true },
+    replace: { state: true },
+    tried: { state: true },
+    trouble: { state: true },
+  };
   static override styles = [
     baseStyles,
     formStyles,
@@ -92,9 +97,11 @@ export class ExchangeView extends LitElement {
         <th scope="col" role="columnheader">Line</th><th scope="col" role="columnheader">Column</th><th scope="col" role="columnheader">Got</th><th scope="col" role="columnheader">Expected</th>
       </tr></thead>
       <tbody role="rowgroup">
-        ${refused.map(({ line, column, got, expected }) => html`<tr role="row">
+        ${refused.map(
+          ({ line, column, got, expected }) => html`<tr role="row">
           <th scope="row" role="rowheader">Line ${line}</th><td role="cell" data-label="Column">${column}</td><td role="cell" data-label="Got">${got}</td><td role="cell" data-label="Expected">${expected}</td>
-        </tr>`)}
+        </tr>`,
+        )}
       </tbody>
     </table>`;
   }
@@ -124,7 +131,8 @@ export class ExchangeView extends LitElement {
     this.trouble = undefined;
   }
 
-  readonly #try = () => this.#send({ ...this.#request("good"), dryRun: true }, (reply) => (this.tried = reply));
+  readonly #try = () =>
+    this.#send({ ...this.#request("good"), dryRun: true }, (reply) => (this.tried = reply));
 
   readonly #import = (take: ImportRequest["take"]) =>
     this.#send(this.#request(take), ({ taken }) => {
@@ -144,7 +152,9 @@ export class ExchangeView extends LitElement {
 
   async #send(request: ImportRequest, then: (reply: ImportReply) => void): Promise<void> {
     this.trouble = undefined;
-    await api.importFile(request).then(then, (error: unknown) => (this.trouble = `${failed(error).message}.`));
+    await api
+      .importFile(request)
+      .then(then, (error: unknown) => (this.trouble = `${failed(error).message}.`));
   }
 }
 

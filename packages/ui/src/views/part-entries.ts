@@ -10,7 +10,12 @@ export function partEntries(part: Part): readonly (readonly [field: string, valu
 }
 
 function spread(name: string, value: unknown): (readonly [string, unknown])[] {
-  const isGroup = typeof value === "object" && value !== null && !Array.isArray(value) && !("value" in value) && !("amountMinor" in value);
+  const isGroup =
+    typeof value === "object" &&
+    value !== null &&
+    !Array.isArray(value) &&
+    !("value" in value) &&
+    !("amountMinor" in value);
   if (!isGroup) return [[name, value]];
   return Object.entries(value).flatMap(([inner, innerValue]) => spread(`${name}.${inner}`, innerValue));
 }

@@ -75,7 +75,9 @@ export class PartFormView extends LitElement {
 
   private renderTrouble() {
     if (!this.trouble) return "";
-    const elsewhere = this.refusals.filter((refusal) => !this.shown().some((path) => refusalsAt([refusal], path).length > 0));
+    const elsewhere = this.refusals.filter(
+      (refusal) => !this.shown().some((path) => refusalsAt([refusal], path).length > 0),
+    );
     return html`<div class="ticket" role="alert">
       <p class="refusal">✕ ${this.trouble}</p>
       ${elsewhere.map((refusal) => html`<p>${fieldText(refusal.field)}: ${refusalText(refusal)}</p>`)}
@@ -125,7 +127,11 @@ export class PartFormView extends LitElement {
 
   private renderId() {
     if (this.partId) return "";
-    return this.renderField({ path: "id", control: "text", why: "A short name of your own, such as H7. Left out, one is made up." });
+    return this.renderField({
+      path: "id",
+      control: "text",
+      why: "A short name of your own, such as H7. Left out, one is made up.",
+    });
   }
 
   private renderFaults(kind: PartKind) {
@@ -168,9 +174,11 @@ export class PartFormView extends LitElement {
     keepDraft(this.partId, { kind, draft: this.draft });
   }
 
-  readonly #answered = (event: CustomEvent<{ name: string; value: string }>) => this.#set(event.detail.name, event.detail.value);
+  readonly #answered = (event: CustomEvent<{ name: string; value: string }>) =>
+    this.#set(event.detail.name, event.detail.value);
 
-  readonly #typed = (name: string) => (event: Event) => this.#set(name, (event.target as HTMLInputElement).value);
+  readonly #typed = (name: string) => (event: Event) =>
+    this.#set(name, (event.target as HTMLInputElement).value);
 
   #set(name: string, value: string): void {
     this.draft = { ...this.draft, [name]: value };
@@ -182,7 +190,10 @@ export class PartFormView extends LitElement {
     if (!this.kind || this.saving) return;
     this.saving = true;
     const part = partFromDraft(this.kind, this.draft, this.display, this.#before);
-    await (this.partId ? api.changePart(this.partId, { ...part, id: this.partId }) : api.addPart(part)).then((saved) => this.#saved(saved), (error: unknown) => this.#refused(error));
+    await (this.partId ? api.changePart(this.partId, { ...part, id: this.partId }) : api.addPart(part)).then(
+      (saved) => this.#saved(saved),
+      (error: unknown) => this.#refused(error),
+    );
     this.saving = false;
   };
 

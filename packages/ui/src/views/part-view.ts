@@ -10,17 +10,17 @@ import { wantList, wantListStyles } from "../components/want-list.ts";
 import type { DisplaySettings } from "../display-settings.ts";
 import { tell } from "../events.ts";
 import { Fetched, failed } from "../fetched.ts";
+import { factValueText } from "../format/fact-value.ts";
 import { moneyText } from "../format/money.ts";
 import { countText } from "../format/number.ts";
-import { factValueText } from "../format/fact-value.ts";
 import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { fieldText } from "../words/field-words.ts";
 import { kindText, partTitle } from "../words/part-title.ts";
 import { faultWords } from "../words/part-words.ts";
+import { skillWords } from "../words/skill-words.ts";
 import { verdictOrder } from "../words/verdict-words.ts";
 import { partEntries } from "./part-entries.ts";
-import { skillWords } from "../words/skill-words.ts";
 
 const mostRows = 20;
 
@@ -46,7 +46,10 @@ export class PartView extends LitElement {
   readonly #answer = new Fetched(this, () => api.goesWith(this.partId));
 
   override render() {
-    const part = this.#bench.state.is === "ready" ? this.#bench.state.value.parts.find(({ id }) => id === this.partId) : undefined;
+    const part =
+      this.#bench.state.is === "ready"
+        ? this.#bench.state.value.parts.find(({ id }) => id === this.partId)
+        : undefined;
     return html`<div class="stack" @ferrule-retry=${this.#again}>
       <div class="row between">
         <div>
@@ -76,7 +79,10 @@ export class PartView extends LitElement {
         ${partEntries(part).map(([field, value]) => html`<div><dt>${fieldText(field)}</dt><dd>${this.valueText(field, value)}</dd></div>`)}
       </dl>
       <p><strong>Faults:</strong> ${part.faults?.map((fault) => faultWords[fault]).join(", ") || "none named"}${
-        part.deniedFaults?.length ? html`. Looked for and not there: ${part.deniedFaults.map((fault) => faultWords[fault]).join(", ")}` : ""}.</p>
+        part.deniedFaults?.length
+          ? html`. Looked for and not there: ${part.deniedFaults.map((fault) => faultWords[fault]).join(", ")}`
+          : ""
+      }.</p>
       ${part.note ? html`<p><strong>Note:</strong> ${part.note}</p>` : ""}
       <p><strong>Joined:</strong> ${joints.length === 0 ? "to nothing" : joints.map(jointText).join(", ")}.</p>
     </section>`;
@@ -84,7 +90,8 @@ export class PartView extends LitElement {
 
   private valueText(field: string, value: unknown): string {
     const money = value as { amountMinor?: number; currency?: string } | null;
-    if (money?.amountMinor !== undefined && money.currency) return moneyText(money.amountMinor, money.currency);
+    if (money?.amountMinor !== undefined && money.currency)
+      return moneyText(money.amountMinor, money.currency);
     if (field === "year") return String(value);
     return factValueText(field, value, this.display.lengthUnit);
   }
@@ -104,14 +111,19 @@ export class PartView extends LitElement {
   }
 
   private renderClubs({ clubs, counts }: GoesWith, context: BenchContext) {
-    const groups = verdictOrder.map((verdict) => ({ verdict, found: clubs.filter((club) => club.verdict === verdict) }));
+    const groups = verdictOrder.map((verdict) => ({
+      verdict,
+      found: clubs.filter((club) => club.verdict === verdict),
+    }));
     return html`${groups
       .filter(({ found }) => found.length > 0)
-      .map(({ verdict, found }) => html`<section>
+      .map(
+        ({ verdict, found }) => html`<section>
         <h3 class="row"><ferrule-verdict .verdict=${verdict}></ferrule-verdict> <span class="mono">${found.length}</span></h3>
         <ul class="plain">${found.slice(0, mostRows).map((club) => html`<li>${clubRow(club, context)}</li>`)}</ul>
         ${found.length > mostRows ? html`<p class="small soft">The best ${mostRows} of ${found.length}.</p>` : ""}
-      </section>`)}
+      </section>`,
+      )}
     ${counts.clubs > clubs.length ? html`<p class="small soft">${countText(counts.clubs, "club")} in all.</p>` : ""}`;
   }
 

@@ -41,7 +41,9 @@ export class RefusalView extends LitElement {
       <h1 tabindex="-1">Why this does not fit</h1>
       ${whenReady(this.#all.state, "the proof", ([bench, { nearMisses }]) => {
         const { head, shaft, adapter } = this.pair;
-        const miss = nearMisses.find((one) => one.head === head && one.shaft === shaft && one.adapter === adapter);
+        const miss = nearMisses.find(
+          (one) => one.head === head && one.shaft === shaft && one.adapter === adapter,
+        );
         return miss ? this.renderProof(miss, contextOf(bench, this.display.lengthUnit)) : this.renderGone();
       })}
     </div>`;
@@ -70,12 +72,17 @@ export class RefusalView extends LitElement {
   }
 
   private renderPair(miss: NearMiss, { parts }: BenchContext) {
-    const link = (id: string) => html`<a href=${hrefs.part(id)}>${titleById(parts, id)}</a> <span class="mono">${id}</span>`;
+    const link = (id: string) =>
+      html`<a href=${hrefs.part(id)}>${titleById(parts, id)}</a> <span class="mono">${id}</span>`;
     return html`<strong>${link(miss.head)}</strong> with <strong>${link(miss.shaft)}</strong>${miss.adapter ? html` through <strong>${link(miss.adapter)}</strong>` : ""}`;
   }
 
   private renderGone() {
-    return emptyNote("This refusal no longer stands", "A fact, a claim or the skill allowed has changed since.", html`<a class="button" href=${hrefs.part(this.pair.head)}>See what ${this.pair.head} goes with</a>`);
+    return emptyNote(
+      "This refusal no longer stands",
+      "A fact, a claim or the skill allowed has changed since.",
+      html`<a class="button" href=${hrefs.part(this.pair.head)}>See what ${this.pair.head} goes with</a>`,
+    );
   }
 }
 

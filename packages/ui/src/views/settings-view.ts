@@ -74,7 +74,13 @@ export class SettingsView extends LitElement {
     </section>`;
   }
 
-  private renderChoice(name: string, label: string, choices: Readonly<Record<string, string>>, value: string, chosen: (value: string) => void) {
+  private renderChoice(
+    name: string,
+    label: string,
+    choices: Readonly<Record<string, string>>,
+    value: string,
+    chosen: (value: string) => void,
+  ) {
     return html`<div>
       <label for=${name}>${label}</label>
       <select id=${name} @change=${(event: Event) => chosen((event.target as HTMLSelectElement).value)}>
@@ -97,7 +103,10 @@ export class SettingsView extends LitElement {
   }
 
   async #want(change: Partial<Goal>): Promise<void> {
-    await api.goal().then((goal) => api.changeGoal({ ...goal, ...change })).then(() => this.#fine(), this.#refused);
+    await api
+      .goal()
+      .then((goal) => api.changeGoal({ ...goal, ...change }))
+      .then(() => this.#fine(), this.#refused);
     await this.#goal.again();
   }
 

@@ -6,9 +6,14 @@ export interface VerdictCount {
   readonly atLeast: boolean;
 }
 
-export function verdictCounts(answer: Pick<Resolution, "clubs" | "nearMisses" | "counts">): Record<Verdict, VerdictCount> {
+export function verdictCounts(
+  answer: Pick<Resolution, "clubs" | "nearMisses" | "counts">,
+): Record<Verdict, VerdictCount> {
   const cut = answer.clubs.length < answer.counts.clubs;
-  const of = (verdict: Verdict): VerdictCount => ({ count: answer.clubs.filter((club) => club.verdict === verdict).length, atLeast: cut });
+  const of = (verdict: Verdict): VerdictCount => ({
+    count: answer.clubs.filter((club) => club.verdict === verdict).length,
+    atLeast: cut,
+  });
   return {
     fits: of("fits"),
     "fits-with-work": of("fits-with-work"),

@@ -19,13 +19,18 @@ export class WantsView extends LitElement {
       <h1 tabindex="-1">Wants</h1>
       <p class="soft">The fewest parts that would turn what lies on the bench into clubs. Carry this list when you look through offers.</p>
       ${whenReady(this.#all.state, "the wants", ([bench, { wants }]) =>
-        wants.length === 0 ? this.renderEmpty(bench) : html`<div class="ticket">${wantList(wants, contextOf(bench, this.display.lengthUnit))}</div>`,
+        wants.length === 0
+          ? this.renderEmpty(bench)
+          : html`<div class="ticket">${wantList(wants, contextOf(bench, this.display.lengthUnit))}</div>`,
       )}
     </div>`;
   }
 
   private renderEmpty(bench: Bench) {
-    const text = bench.parts.length === 0 ? "Put some parts on the bench, and what they lack is listed here." : "No single part would complete another club.";
+    const text =
+      bench.parts.length === 0
+        ? "Put some parts on the bench, and what they lack is listed here."
+        : "No single part would complete another club.";
     return emptyNote("Nothing is wanted", text, html`<a class="button" href="/add">Add a part</a>`);
   }
 }

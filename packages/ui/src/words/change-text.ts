@@ -1,11 +1,16 @@
 import type { Part, TuneSolution } from "@ferrule/core";
-import { lengthText } from "../format/length.ts";
 import type { LengthUnit } from "../format/length.ts";
+import { lengthText } from "../format/length.ts";
 import { numberText } from "../format/number.ts";
 import { titleById } from "./part-title.ts";
 
 /** What one way of tuning asks for: "Cut 1/2 in from the butt, add 4 g at the head". */
-export function changeText({ build, grip }: TuneSolution, gripNow: string, parts: ReadonlyMap<string, Part>, unit: LengthUnit): string {
+export function changeText(
+  { build, grip }: TuneSolution,
+  gripNow: string,
+  parts: ReadonlyMap<string, Part>,
+  unit: LengthUnit,
+): string {
   const { buttTrimIn = 0, tipTrimIn = 0, extraHeadMassG = 0, counterweightG = 0 } = build;
   const changes = [
     tipTrimIn > 0 && `cut ${lengthText(tipTrimIn, unit)} from the tip`,

@@ -1,4 +1,12 @@
-import { clubTypeWords, faultWords, flexWords, formWords, handWords, kindWords, materialWords } from "./part-words.ts";
+import {
+  clubTypeWords,
+  faultWords,
+  flexWords,
+  formWords,
+  handWords,
+  kindWords,
+  materialWords,
+} from "./part-words.ts";
 
 const choices: Readonly<Record<string, string>> = {
   ...kindWords,

@@ -46,7 +46,7 @@ export const fieldWords: Readonly<Record<string, string>> = {
   material: "Material",
   flex: "Flex",
   "length.lengthIn": "Length",
-  "length.basis": "Measured",
+  "length.basis": "How the length was taken",
   rawLengthIn: "Length when new",
   rawMassG: "Mass when new",
   "tip.diameterIn": "Tip",
@@ -78,7 +78,11 @@ export const fieldWords: Readonly<Record<string, string>> = {
 
 /** The page's name of a field; one without a name of ours is spelled out from its own. */
 export function fieldText(field: string): string {
-  return fieldWords[field] ?? fieldWords[field.replace(/^(?:head|adapter|shaft|grip|goal)\./, "")] ?? spacedText(field);
+  return (
+    fieldWords[field] ??
+    fieldWords[field.replace(/^(?:head|adapter|shaft|grip|goal)\./, "")] ??
+    spacedText(field)
+  );
 }
 
 /** "extraHeadMassG" is "Extra head mass". */

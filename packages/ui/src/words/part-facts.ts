@@ -1,7 +1,7 @@
 import type { Part } from "@ferrule/core";
+import { valueAt } from "../form/path.ts";
 import type { LengthUnit } from "../format/length.ts";
 import { writtenText } from "../format/written-reading.ts";
-import { valueAt } from "../form/path.ts";
 import { faultWords, flexWords, formWords, handWords, materialWords, suitsWords } from "./part-words.ts";
 
 /** The few facts that tell a part from its neighbours, in the order a buyer asks for them. */
@@ -17,9 +17,18 @@ function kindFacts(part: Part, unit: LengthUnit): (string | undefined)[] {
   };
   switch (part.kind) {
     case "head":
-      return [reading("loftDeg"), part.hand && handWords[part.hand], ...socketFacts(part, unit), reading("massG")];
+      return [
+        reading("loftDeg"),
+        part.hand && handWords[part.hand],
+        ...socketFacts(part, unit),
+        reading("massG"),
+      ];
     case "adapter":
-      return [part.family && `family ${part.family}`, part.hand && handWords[part.hand], reading("bore.diameterIn", "bore")];
+      return [
+        part.family && `family ${part.family}`,
+        part.hand && handWords[part.hand],
+        reading("bore.diameterIn", "bore"),
+      ];
     case "shaft":
       return [
         part.suits && suitsWords[part.suits],

@@ -5,7 +5,9 @@ import { clubTypeWords, kindWords } from "./part-words.ts";
 export function partTitle(part: Part): string {
   const name = [part.maker, part.model].filter(Boolean).join(" ");
   if (name === "") return kindText(part);
-  const kind = kindText(part).toLowerCase().replace(/\b(pw|gw|aw|sw|lw)\b/g, (number) => number.toUpperCase());
+  const kind = kindText(part)
+    .toLowerCase()
+    .replace(/\b(pw|gw|aw|sw|lw)\b/g, (number) => number.toUpperCase());
   return name.toLowerCase().endsWith(` ${kind}`) ? name : `${name} ${kind}`;
 }
 

@@ -29,7 +29,12 @@ export const flexWords: Readonly<Record<Flex, string>> = {
   "x-stiff": "Extra stiff",
 };
 
-export const suitsWords = { wood: "Woods", hybrid: "Hybrids", iron: "Irons and wedges", putter: "Putters" } as const;
+export const suitsWords = {
+  wood: "Woods",
+  hybrid: "Hybrids",
+  iron: "Irons and wedges",
+  putter: "Putters",
+} as const;
 export const materialWords = { graphite: "Graphite", steel: "Steel", multi: "Graphite and steel" } as const;
 export const formWords = { parallel: "Parallel", taper: "Taper" } as const;
 
@@ -73,9 +78,29 @@ const shared: readonly Fault[] = ["crack", "rust", "other"];
 
 /** The faults worth asking about for each kind. */
 export const faultsByKind: Readonly<Record<PartKind, readonly Fault[]>> = {
-  head: ["crack", "caved-face", "dent-head", "rattle", "sky-mark", "crown-scratch", "face-wear", "rust", "other"],
+  head: [
+    "crack",
+    "caved-face",
+    "dent-head",
+    "rattle",
+    "sky-mark",
+    "crown-scratch",
+    "face-wear",
+    "rust",
+    "other",
+  ],
   adapter: ["adapter-damaged", ...shared],
-  shaft: ["crack", "crease-shaft", "dent-shaft", "exposed-fibre", "bent-shaft", "paint-wear-shaft", "rust", "grip-worn", "other"],
+  shaft: [
+    "crack",
+    "crease-shaft",
+    "dent-shaft",
+    "exposed-fibre",
+    "bent-shaft",
+    "paint-wear-shaft",
+    "rust",
+    "grip-worn",
+    "other",
+  ],
   grip: ["grip-worn", "other"],
   cover: ["other"],
   wrench: shared,

@@ -1,0 +1,110 @@
+import axe from "axe-core";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { openPage, openWorkshop, settled, type Workshop } from "./page.test-kit.ts";
+
+const views = {
+  bench: "/",
+  "add a part": "/add",
+  "change a part": "/parts/S01/edit",
+  part: "/parts/H01",
+  club: "/clubs/H01/H01%2BA01%2BS01%2BG01",
+  refusal: "/refused/H05/S01/A01",
+  wants: "/wants",
+  questions: "/questions",
+  "import and export": "/exchange",
+  "fit claims": "/claims",
+  settings: "/settings",
+  "nothing at this address": "/nowhere-at-all",
+} as const;
+
+const looks = [
+  { colorScheme: "light", width: 1280, height: 900 },
+  { colorScheme: "dark", width: 1280, height: 900 },
+  { colorScheme: "light", width: 360, height: 760 },
+  { colorScheme: "dark", width: 360, height: 760 },
+] as const;
+
+// A browser on a busy machine is slow, and slow is not wrong.
+vi.setConfig({ testTimeout: 90_000, hookTimeout: 120_000 });
+
+let workshop: Workshop;
+let address: string;
+beforeAll(async () => {
+  workshop = await openWorkshop();
+  address = await workshop.openBench();
+});
+afterAll(() => workshop.close());
+
+/** What axe objects to, as lines that name the rule and the place. Its own code needs the page's CSP out of the way. */
+async function objections(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  const { violations } = await page.evaluate(() => (globalThis as unknown as { axe: typeof axe }).axe.run());
+  return violations.flatMap(({ id, nodes }) =>
+    nodes.map((node) => `${id}: ${node.target.join(" ")} ${node.failureSummary}`),
+  );
+}
+
+async function sidewaysPx(page: Page): Promise<number> {
+  return page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+}
+
+describe.each(looks)("in $colorScheme at $width px", ({ colorScheme, width, height }) => {
+  it.each(Object.entries(views))(
+    "%s has nothing axe objects to and does not scroll sideways",
+    async (_name, path) => {
+      const { page, faults } = await openPage(workshop, `${address}${path}`, {
+        colorScheme,
+        viewport: { width, height },
+        bypassCSP: true,
+      });
+      expect(await objections(page)).toEqual([]);
+      expect(await sidewaysPx(page)).toBeLessThanOrEqual(0);
+      expect(faults).toEqual([]);
+      await page.context().close();
+    },
+  );
+
+  it("the states that only use brings about are as good: refused fields, a tried import, a long list, an opened form", async () => {
+    const { page } = await openPage(workshop, `${address}/add`, {
+      colorScheme,
+      viewport: { width, height },
+      bypassCSP: true,
+    });
+    await page.getByLabel("Shaft", { exact: true }).check();
+    await page.getByText("Everything else").click();
+    await page.getByText("How sure?").first().click();
+    await page.getByLabel("Mass (g)").fill("much");
+    await page.getByRole("button", { name: "Put it on the bench" }).click();
+    await page.getByText(/Got "much"/).waitFor();
+    expect(await objections(page)).toEqual([]);
+    expect(await sidewaysPx(page)).toBeLessThanOrEqual(0);
+
+    await page.goto(`${address}/exchange`);
+    await page.getByLabel("Or paste it here").fill("kind,id,massG\ngrip,A LONG NAME,heavy\n");
+    await page.getByRole("button", { name: "Try it" }).click();
+    await page.getByRole("row", { name: /Line 2/ }).waitFor();
+    expect(await objections(page)).toEqual([]);
+    expect(await sidewaysPx(page)).toBeLessThanOrEqual(0);
+
+    await page.goto(address);
+    await settled(page);
+    await page.getByRole("button", { name: /Unsettled$/ }).click();
+    await page.getByText("Narrow it down").click();
+    expect(await objections(page)).toEqual([]);
+    expect(await sidewaysPx(page)).toBeLessThanOrEqual(0);
+    await page.context().close();
+  });
+});
+
+describe("an empty bench", () => {
+  it("has nothing axe objects to on any view that changes with it", async () => {
+    const empty = await workshop.openBench();
+    await fetch(`${empty}/api/bench/start-own`, { method: "POST" });
+    for (const path of ["/", "/wants", "/questions", "/claims"]) {
+      const { page } = await openPage(workshop, `${empty}${path}`, { bypassCSP: true });
+      expect(await objections(page), path).toEqual([]);
+      await page.context().close();
+    }
+  });
+});
