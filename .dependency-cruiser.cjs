@@ -37,6 +37,16 @@ module.exports = {
       to: { path: `^${core}/`, pathNot: [folders(["listing", "parts"]), `^${core}/money(/|\\.ts$)`] },
     },
     {
+      name: "core-has-known-folders",
+      comment: "A new folder of core needs its place among the layers above",
+      severity: "error",
+      from: {
+        path: `^${core}/[^/]+/`,
+        pathNot: [tests, folders([...layers, ...tops, "listing"]), baseFiles],
+      },
+      to: {},
+    },
+    {
       name: "rules-stand-alone",
       comment: "A rule imports no other rule; only rules/index.ts knows them all",
       severity: "error",

@@ -15,7 +15,7 @@ const steps = {
   layers: () => runStep("layers", "depcruise", [...sources, "--config", ".dependency-cruiser.cjs"]),
   unused: () => runStep("unused", "knip", []),
   page: () => runStep("page", "vite", ["build", "packages/ui", "--logLevel", "warn"]),
-  tests: runTests,
+  vitest: runTests,
 };
 
 checkNode();
@@ -35,7 +35,7 @@ async function runTests() {
   const report = join(folder, "report.json");
   const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
   try {
-    await runStep("tests", "vitest", ["run", ...reporters, ...withoutBrowser()]);
+    await runStep("vitest", "vitest", ["run", ...reporters, ...withoutBrowser()]);
   } catch (error) {
     if (!(error instanceof StepFailed)) throw error;
     process.stderr.write(`${error.message}\n`);
@@ -51,7 +51,7 @@ function withoutBrowser() {
   const chromium = process.env.CHROMIUM ?? "/usr/bin/chromium";
   if (existsSync(chromium)) return [];
   if (process.env.CI)
-    throw new StepFailed(`The step "tests" needs Chromium, and there is none at ${chromium}`);
+    throw new StepFailed(`The step "vitest" needs Chromium, and there is none at ${chromium}`);
   process.stdout.write(
     `There is no Chromium at ${chromium} (set CHROMIUM to its path): leaving out test/browser\n`,
   );
