@@ -143,7 +143,6 @@ function readHead(reader: FactReader, { head }: ClubParts): void {
   reader.read("soleRadiusIn", head, "soleRadiusIn");
   reader.read("contactFromAxisIn", head, "contactFromAxisIn");
   reader.read("epoxyMassG", head, "epoxyMassG");
-  reader.read("ferruleMassG", head, "ferruleMassG");
 }
 
 function readHolder(reader: FactReader, parts: ClubParts): void {
@@ -153,6 +152,7 @@ function readHolder(reader: FactReader, parts: ClubParts): void {
   if (terms === undefined) missBbgm(reader, parts);
   if (adapter === undefined) {
     reader.read("holderDepthIn", head, "socket.depthIn");
+    reader.read("ferruleMassG", head, "ferruleMassG");
     return;
   }
   reader.read("holderDepthIn", adapter, "bore.depthIn");
