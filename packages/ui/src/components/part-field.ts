@@ -61,7 +61,8 @@ export class PartField extends LitElement {
   }
 
   private renderUnit() {
-    if (this.field.control === "money") return ` (${this.display.currency})`;
+    if (this.field.control === "money")
+      return ` (${this.draft[`${this.field.path}:currency`] ?? this.display.currency})`;
     if (this.field.control !== "reading") return "";
     const word = this.isLength() ? this.lengthUnit() : unitWords[fields[this.field.path].unit];
     return word === "" ? "" : ` (${word})`;

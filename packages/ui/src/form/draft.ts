@@ -1,6 +1,6 @@
 import { type Fault, type FieldPath, fields, type Money, type Part, type PartKind } from "@ferrule/core";
 import type { DisplaySettings } from "../display-settings.ts";
-import { lengthInput, uncertaintyInput } from "../format/length-input.ts";
+import { lengthInput } from "../format/length-input.ts";
 import { moneyInput, parseMoney } from "../format/money.ts";
 import { parseLength } from "../format/parse-length.ts";
 import { parseNumber } from "../format/parse-number.ts";
@@ -38,7 +38,7 @@ export function partFromDraft(
     const value = valueOfField(field, draft, display);
     if (value !== undefined) part = withValue(part, field.path, value);
   }
-  return { ...part, ...faultsOf(kind, draft) };
+  return { ...part, ...faultsOf(kind, draft, before) };
 }
 
 /** Fields of a stored part that the form does not know; they are kept as they are. */
@@ -66,7 +66,9 @@ function valueOfField(field: FormField, draft: Draft, display: DisplaySettings):
       return parseNumber(text) ?? text;
     case "money": {
       const amountMinor = parseMoney(text);
-      return amountMinor === undefined ? text : ({ amountMinor, currency: display.currency } satisfies Money);
+      return amountMinor === undefined
+        ? text
+        : ({ amountMinor, currency: draft[`${field.path}:currency`] ?? display.currency } satisfies Money);
     }
     case "yes-no":
       return text === "yes";
@@ -92,8 +94,10 @@ function quantityOf(path: FieldPath, text: string, display: DisplaySettings): nu
   return parseLength(text, isDiameter(path) ? "in" : display.lengthUnit);
 }
 
-function faultsOf(kind: PartKind, draft: Draft): { faults?: Fault[]; deniedFaults?: Fault[] } {
-  const having = (answer: string) => faultsByKind[kind].filter((fault) => draft[`fault:${fault}`] === answer);
+/** The answers about faults; those a stored part had keep their order, and the ones the form does not ask about stay. */
+function faultsOf(kind: PartKind, draft: Draft, before?: Part): { faults?: Fault[]; deniedFaults?: Fault[] } {
+  const asked = new Set([...(before?.faults ?? []), ...(before?.deniedFaults ?? []), ...faultsByKind[kind]]);
+  const having = (answer: string) => [...asked].filter((fault) => draft[`fault:${fault}`] === answer);
   const [faults, deniedFaults] = [having("there"), having("not-there")];
   return { ...(faults.length > 0 && { faults }), ...(deniedFaults.length > 0 && { deniedFaults }) };
 }
@@ -112,10 +116,15 @@ export function draftFromPart(part: Part, display: DisplaySettings): Draft {
 function textOf(field: FormField, value: unknown, display: DisplaySettings): Draft {
   if (value === undefined) return {};
   if (field.control === "reading") return readingText(field.path, value, display);
-  if (field.control === "money") return { [field.path]: moneyInput((value as Money).amountMinor) };
+  if (field.control === "money") return moneyText(field.path, value as Money);
   if (field.control === "yes-no") return { [field.path]: value ? "yes" : "no" };
   if (field.control === "settings") return { [field.path]: settingsText(value) };
   return { [field.path]: String(value) };
+}
+
+/** The currency an amount was kept in stays with it, whatever the page shows by now. */
+function moneyText(path: string, { amountMinor, currency }: Money): Draft {
+  return { [path]: moneyInput(amountMinor), [`${path}:currency`]: currency };
 }
 
 function readingText(path: FieldPath, value: unknown, display: DisplaySettings): Draft {
@@ -125,7 +134,7 @@ function readingText(path: FieldPath, value: unknown, display: DisplaySettings):
   return {
     [path]: lengthInput(written.value, unit),
     ...(written.plusMinus !== undefined && {
-      [`${path}:plusMinus`]: uncertaintyInput(written.plusMinus, unit),
+      [`${path}:plusMinus`]: lengthInput(written.plusMinus, unit),
     }),
     ...(written.source && { [`${path}:source`]: written.source }),
   };

@@ -3,10 +3,5 @@ import { cmFromIn } from "./units.ts";
 
 /** A quantity as it is typed into a field, exact enough to come back as it was. `none` is any unit but a length's. */
 export function lengthInput(value: number, unit: LengthUnit | "none"): string {
-  return unit === "cm" ? String(Number(cmFromIn(value).toFixed(4))) : String(value);
-}
-
-/** A plus-minus as it is typed into a field. */
-export function uncertaintyInput(value: number, unit: LengthUnit | "none"): string {
-  return lengthInput(value, unit);
+  return unit === "cm" ? String(Number(cmFromIn(value).toFixed(6))) : String(value);
 }

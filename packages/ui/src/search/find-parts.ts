@@ -21,7 +21,7 @@ interface Searched {
   readonly words: string;
 }
 
-/** The parts that pass the filter, the best match first where there is a text, else in the bench's order. */
+/** The parts that pass the filter: the best match first where there is a text, else kind by kind as a club is put together. */
 export function findParts(
   parts: readonly Part[],
   joints: readonly Joint[],
@@ -30,7 +30,7 @@ export function findParts(
   const joined = new Set(joints.flatMap((joint) => joint.parts));
   const passing = parts.filter((part) => passes(part, joined.has(part.id), filter));
   const text = filter.text.trim();
-  if (text === "") return passing;
+  if (text === "") return inKindOrder(passing);
   const fuse = new Fuse<Searched>(
     passing.map((part) => ({ part, words: wordsOf(part) })),
     {
@@ -75,4 +75,11 @@ function wordsOf(part: Part): string {
   return [part.id, partTitle(part), kindWords[part.kind], ...said, part.note, ...(part.faults ?? [])]
     .filter(Boolean)
     .join(" ");
+}
+
+const kindOrder = Object.keys(kindWords);
+
+/** Sorting is stable, so within a kind the bench's own order stays. */
+function inKindOrder(parts: readonly Part[]): readonly Part[] {
+  return [...parts].sort((one, other) => kindOrder.indexOf(one.kind) - kindOrder.indexOf(other.kind));
 }

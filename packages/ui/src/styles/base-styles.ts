@@ -147,6 +147,12 @@ export const baseStyles = css`
     border-top: 2px dashed var(--line);
     margin: 1rem 0;
   }
+  .ticket > ul.plain:first-child > li:first-child,
+  ul.ticket > li:first-child,
+  h2 + ul.plain > li:first-child {
+    border-top: 0;
+    padding-top: 0;
+  }
   dl {
     margin: 0;
   }

@@ -1,6 +1,6 @@
 import type { Claim, Refusal } from "@ferrule/core";
 import { css, html, LitElement } from "lit";
-import { ApiError, api, type Bench } from "../api.ts";
+import { ApiError, api } from "../api.ts";
 import { emptyNote, whenReady } from "../components/state-notes.ts";
 import "../components/verdict-mark.ts";
 import { tell } from "../events.ts";

@@ -1,0 +1,20 @@
+import { describe, expect, it } from "vitest";
+import { hrefs, routeFrom } from "./route.ts";
+
+describe("an address", () => {
+  it("leads back to what it was made from, odd names included", () => {
+    expect(routeFrom(hrefs.part("H 1/ä"))).toEqual({ view: "part", id: "H 1/ä" });
+    expect(routeFrom(hrefs.club({ head: "H1", id: "H1+A1+S1+G1" }))).toEqual({
+      view: "club",
+      head: "H1",
+      id: "H1+A1+S1+G1",
+    });
+    const pair = { head: "H1", shaft: "S1", adapter: null };
+    expect(routeFrom(hrefs.refusal(pair))).toEqual({ view: "refusal", ...pair });
+  });
+
+  it("that is badly written or unknown leads nowhere, without an exception", () => {
+    expect(routeFrom("/%E0%A4%A")).toEqual({ view: "nowhere" });
+    expect(routeFrom("/parts")).toEqual({ view: "nowhere" });
+  });
+});
