@@ -285,6 +285,19 @@ describe("what the bench comes to", () => {
     ]);
   });
 
+  it("is told anew after every change", async () => {
+    const app = await withParts();
+    const clubs = async () => (await ask(app, "GET", "/api/bench/resolve?skill=regrip")).body.counts.clubs;
+    expect(await clubs()).toBe(1);
+    expect(await clubs()).toBe(1);
+    await ask(app, "DELETE", "/api/bench/parts/h1");
+    expect(await clubs()).toBe(0);
+    await ask(app, "POST", "/api/bench/undo");
+    expect(await clubs()).toBe(1);
+    await ask(app, "PUT", "/api/bench/goal", { hand: "left" });
+    expect(await clubs()).toBe(0);
+  });
+
   it("is told for one part: what it goes with", async () => {
     const app = await withParts();
     await ask(app, "POST", "/api/bench/parts", { ...grip, id: "g2" });

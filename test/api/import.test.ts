@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { ask, bondedShaft, looseParts, type TestApp, testApp } from "./server.test-kit.ts";
 
@@ -219,6 +220,16 @@ const awkward = {
 };
 
 describe("export and import", () => {
+  it("read the examples of docs/csv.md as they stand there", async () => {
+    const page = readFileSync(new URL("../../docs/csv.md", import.meta.url), "utf8");
+    for (const [, format, text] of page.matchAll(/```(csv|json)\n(.*?)```/gs)) {
+      const app = await testApp();
+      await ask(app, "POST", "/api/bench/parts", { ...looseParts.shaft, id: "S1" });
+      const { body } = await importText(app, text ?? "", { format, take: "all-or-none" });
+      expect(body).toEqual({ taken: format === "csv" ? 2 : 4, dryRun: false, refused: [] });
+    }
+  });
+
   it.each(["csv", "json"])("bring the whole bench back through %s", async (format) => {
     const from = await testApp();
     expect((await importText(from, JSON.stringify(awkward), { format: "json" })).body.refused).toEqual([]);

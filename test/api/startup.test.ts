@@ -140,11 +140,12 @@ function startServer(env: Record<string, string>) {
 }
 
 async function until(isSo: () => boolean): Promise<void> {
-  for (let tries = 0; tries < 400 && !isSo(); tries += 1)
+  for (let tries = 0; tries < 1200 && !isSo(); tries += 1)
     await new Promise((resolve) => setTimeout(resolve, 50));
 }
 
-describe("the server's process", () => {
+// A process of its own has to read the whole source first.
+describe("the server's process", { timeout: 120_000 }, () => {
   it.each(["SIGTERM", "SIGINT"] as const)(
     "prints its address, shows the example, and ends cleanly by %s",
     async (signal) => {

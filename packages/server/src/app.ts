@@ -1,6 +1,7 @@
 import type { Reference } from "@ferrule/core";
 import Fastify, { type FastifyServerOptions } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
+import { openAnswers } from "./bench/answers.ts";
 import { openBench } from "./bench/bench.ts";
 import type { BenchContents } from "./bench/bench-contents.ts";
 import { errorTable, problemBody } from "./errors.ts";
@@ -59,12 +60,9 @@ export async function buildApp(options: AppOptions): Promise<App> {
   await addSecurityHeaders(app);
   await addRateLimit(app);
   await addOpenApi(app, version);
-  addRoutes(app, {
-    bench,
-    settings: tables.settings,
-    reference: options.reference,
-    version,
-  });
+  const { reference } = options;
+  const answers = openAnswers(bench, reference);
+  addRoutes(app, { bench, answers, settings: tables.settings, reference, version });
   await addPage(app, options.pageFolder);
   return app;
 }

@@ -23,6 +23,8 @@ export interface Bench {
   goal(): Goal;
   setGoal(goal: Goal): Goal;
   view(): BenchView;
+  /** Differs after every change of what is on the bench. */
+  stamp(): string;
   undo(): Outcome<Restored>;
   /** Leaves the example for an empty bench of one's own. */
   startOwn(): Outcome<BenchView>;
@@ -45,6 +47,7 @@ export function openBench(tables: Tables, example: BenchContents = emptyContents
       return goal;
     },
     view: () => viewOf(tables),
+    stamp: () => tables.stamp(),
     undo: () => undoDelete(tables),
     startOwn: () => tables.together(() => startOwn(tables)),
     loadExample: (confirmed) => tables.together(() => loadExample(tables, example, confirmed)),

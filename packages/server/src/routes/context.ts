@@ -2,6 +2,7 @@ import type { IncomingMessage, ServerResponse } from "node:http";
 import type { Reference } from "@ferrule/core";
 import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
+import type { Answers } from "../bench/answers.ts";
 import type { Bench } from "../bench/bench.ts";
 import type { SettingsTable } from "../store/settings.ts";
 
@@ -18,6 +19,7 @@ export type App = FastifyInstance<
 export interface RouteContext {
   readonly reference: Reference;
   readonly bench: Bench;
+  readonly answers: Answers;
   readonly settings: SettingsTable;
   readonly version: string;
 }

@@ -1,6 +1,5 @@
 import { z } from "zod";
 import { goesWith } from "../bench/goes-with.ts";
-import { resolveContents } from "../bench/resolve-contents.ts";
 import { valueOrThrow } from "../errors.ts";
 import { namedPartSchema } from "../wire/named.ts";
 import { idParamsSchema, replies } from "../wire/replies.ts";
@@ -20,7 +19,7 @@ const replySchema = z.strictObject({
 /** The most that core returns of each, so that nothing that names the part is cut off before it is looked for. */
 const widest = 5000;
 
-export function addGoesWith(app: App, { bench, reference }: RouteContext): void {
+export function addGoesWith(app: App, { bench, answers }: RouteContext): void {
   const schema = {
     params: idParamsSchema,
     querystring: resolveQuerySchema,
@@ -28,11 +27,8 @@ export function addGoesWith(app: App, { bench, reference }: RouteContext): void 
   };
   app.get("/api/bench/parts/:id/goes-with", { schema }, async ({ params, query }) => {
     const part = valueOrThrow(bench.parts.get(params.id));
-    const { parts, joints, claims, goal } = bench.view();
-    const asked = goalWith(goal, query);
-    const resolution = valueOrThrow(
-      resolveContents({ parts, joints, claims, goal: { ...asked, limit: widest } }, reference),
-    );
+    const asked = goalWith(bench.goal(), query);
+    const resolution = valueOrThrow(answers.resolve({ ...asked, limit: widest }));
     return goesWith(part, resolution, asked.limit ?? 200);
   });
 }

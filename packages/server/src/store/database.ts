@@ -1,11 +1,8 @@
 import { existsSync, mkdirSync } from "node:fs";
-import { createRequire } from "node:module";
 import { join } from "node:path";
-import type { DatabaseSync } from "@photostructure/sqlite";
 import { StartupProblem } from "../startup-problem.ts";
 import { migrate } from "./migrations.ts";
-
-export type Database = InstanceType<typeof DatabaseSync>;
+import { type Database, openSqlite } from "./sqlite.ts";
 
 /** SQLite's primary result codes for a file that is not a sound database: SQLITE_CORRUPT and SQLITE_NOTADB. */
 const corruptCode = 11;
@@ -18,13 +15,13 @@ export const databaseFileName = "bench.sqlite";
  * Once a write returns it is on disk: write-ahead log, synchronised in full at every commit.
  */
 export function openDatabase(folder: string | undefined): Database {
-  if (folder === undefined) return prepare(open(":memory:"));
+  if (folder === undefined) return prepare(openSqlite(":memory:"));
   makeFolder(folder);
   const file = join(folder, databaseFileName);
   let database: Database | undefined;
   try {
     checkSound(file);
-    database = open(file);
+    database = openSqlite(file);
     return prepare(database);
   } catch (error) {
     database?.close();
@@ -52,21 +49,6 @@ export function inTransaction<T>(database: Database, work: () => T): T {
   }
 }
 
-function open(file: string, options?: { readOnly: boolean }): Database {
-  const { DatabaseSync } = sqlite();
-  return options === undefined ? new DatabaseSync(file) : new DatabaseSync(file, options);
-}
-
-/** Node's own SQLite where it has one; else the package that offers the same interface. */
-function sqlite(): { readonly DatabaseSync: typeof DatabaseSync } {
-  const require = createRequire(import.meta.url);
-  try {
-    return require("node:sqlite");
-  } catch {
-    return require("@photostructure/sqlite");
-  }
-}
-
 function makeFolder(folder: string): void {
   try {
     mkdirSync(folder, { recursive: true });
@@ -78,7 +60,7 @@ function makeFolder(folder: string): void {
 /** Reads a database through without the right to write, so that a damaged one stays as it was found. */
 function checkSound(file: string): void {
   if (!existsSync(file)) return;
-  const database = open(file, { readOnly: true });
+  const database = openSqlite(file, { readOnly: true });
   try {
     const answer = database.prepare("PRAGMA quick_check(1)").get() as { quick_check?: string } | undefined;
     if (answer?.quick_check === "ok") return;

@@ -1,6 +1,6 @@
 import type { Claim, Goal, Joint, Part } from "@ferrule/core";
-import type { Database } from "./database.ts";
 import type { Placed } from "./document-table.ts";
+import type { Database } from "./sqlite.ts";
 
 /** What one delete took from the bench. */
 export interface Deletion {

@@ -1,4 +1,4 @@
-import type { Database } from "./database.ts";
+import type { Database } from "./sqlite.ts";
 
 /** A thing and its place in the order of the bench. */
 export interface Placed<T> {

@@ -1,5 +1,5 @@
 import type { Goal } from "@ferrule/core";
-import type { Database } from "./database.ts";
+import type { Database } from "./sqlite.ts";
 
 /** What the user wants of the bench; one goal for now, under the name `bench`. */
 export interface GoalsTable {

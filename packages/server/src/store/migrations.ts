@@ -1,5 +1,5 @@
 import { StartupProblem } from "../startup-problem.ts";
-import type { Database } from "./database.ts";
+import type { Database } from "./sqlite.ts";
 
 /**
  * The steps from an empty database to the present one, in order. A step that has been released is never changed; a new one

@@ -1,6 +1,6 @@
 import type { Part } from "@ferrule/core";
-import type { Database } from "./database.ts";
 import { type DocumentTable, documentTable } from "./document-table.ts";
+import type { Database } from "./sqlite.ts";
 
 export type PartsTable = DocumentTable<Part>;
 

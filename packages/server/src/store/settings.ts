@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Database } from "./database.ts";
+import type { Database } from "./sqlite.ts";
 
 export const settingsSchema = z.strictObject({
   lengthUnit: z.enum(["in", "cm"]),
