@@ -1,12 +1,13 @@
+import { swingWeightLabel } from "../measure/physics/swing-weight.ts";
 import type { Part } from "../parts/part.ts";
 import type { Role, Teller } from "../rules/rule.ts";
 
-/** How numbers are written where nobody has said otherwise: inches to four places at most, the rest to one or two. */
+/** How numbers are written where nobody has said otherwise: inches to four places at most, masses and angles to one or two, a swing weight by its letter. */
 export const plainFormats: Omit<Teller, "part"> = {
   inches: (valueIn) => `${trimmed(valueIn, 4)} in`,
   grams: (valueG) => `${trimmed(valueG, 1)} g`,
   degrees: (valueDeg) => `${trimmed(valueDeg, 2)}°`,
-  points: (swingWeightPoints) => `${trimmed(swingWeightPoints, 1)} points`,
+  points: swingWeightLabel,
 };
 
 function trimmed(value: number, places: number): string {

@@ -3,8 +3,8 @@ import type { Finding } from "../findings/finding.ts";
 import type { CompiledRule } from "../graph/compiled-rule.ts";
 import { type Context, placeOfRole } from "../graph/context.ts";
 import { citeFact } from "../graph/fact.ts";
-import { engineCodes } from "../graph/judge-rule.ts";
 import type { RouteFinding } from "../graph/judge-route.ts";
+import { engineCodes } from "../graph/judge-rule.ts";
 import { partName, plainTeller } from "./plain-teller.ts";
 
 /** A rule's answer as data and as a clause of English; nothing when it fits and there is nothing to say. */
@@ -67,7 +67,9 @@ function partsOf(compiled: CompiledRule, context: Context): string[] {
 
 /** The facts that an answer rests on: those it names, else all that its rule read. */
 export function factsOf({ compiled, outcome }: RouteFinding, context: Context): CitedFact[] {
-  const named = [...compiled.needs, ...compiled.uses].filter(({ name }) => outcome.because?.includes(name) ?? true);
+  const named = [...compiled.needs, ...compiled.uses].filter(
+    ({ name }) => outcome.because?.includes(name) ?? true,
+  );
   const facts = named.flatMap((fact) => citeFact(fact, context));
   if (compiled.rule.readsClaims) facts.push(...claimsBetween(context));
   return [...new Map(facts.map((fact) => [factKey(fact), fact])).values()];

@@ -52,7 +52,8 @@ export function judgeCase<Code extends string>(
 /** The words of an outcome: reason, hint and question. */
 export function wordsOf<Code extends string>(rule: Rule<Code>, outcome: Outcome<Code>): string {
   const { code, data = {}, ask } = outcome;
-  const said = code === undefined ? [] : [rule.say[code](data, testTeller), rule.hint?.[code]?.(data, testTeller)];
+  const said =
+    code === undefined ? [] : [rule.say[code](data, testTeller), rule.hint?.[code]?.(data, testTeller)];
   return [...said, ask && rule.ask[ask]].filter(Boolean).join(" / ");
 }
 
@@ -98,7 +99,11 @@ function expectHonest<Code extends string>(rule: Rule<Code>, outcome: Outcome<Co
 }
 
 /** The named facts alone still refuse, and without any one of them nothing is refused. */
-function expectSmallestProof<Code extends string>(rule: Rule<Code>, row: Case<Code>, because: readonly string[]): void {
+function expectSmallestProof<Code extends string>(
+  rule: Rule<Code>,
+  row: Case<Code>,
+  because: readonly string[],
+): void {
   const only = (names: readonly string[]) =>
     judgeCase(rule, Object.fromEntries(names.map((name) => [name, row.facts[name]])), row.claims).verdict;
   expect(because.length).toBeGreaterThan(0);

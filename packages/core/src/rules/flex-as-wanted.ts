@@ -4,7 +4,8 @@ import { defineRule } from "./rule.ts";
 /** The flex on the label should be the one wanted; labels of different makers are not the same stiffness. */
 export const flexAsWanted = defineRule({
   id: "flex-as-wanted",
-  intent: "The shaft's flex should be the one wanted, because that is what the player or the buyer asked for.",
+  intent:
+    "The shaft's flex should be the one wanted, because that is what the player or the buyer asked for.",
   strength: "should",
   grain: "interface",
   needs: {},
@@ -16,8 +17,10 @@ export const flexAsWanted = defineRule({
     return doesNotFit("other-flex", ["goalFlex", "flex"], { goalFlex, flex });
   },
   say: {
-    "flex-unknown": ({ goalFlex }, teller) => `${teller.part("shaft")} has no flex stated, and ${goalFlex} is wanted`,
-    "other-flex": ({ goalFlex, flex }, teller) => `${teller.part("shaft")} is ${flex}, and ${goalFlex} is wanted`,
+    "flex-unknown": ({ goalFlex }, teller) =>
+      `${teller.part("shaft")} has no flex stated, and ${goalFlex} is wanted`,
+    "other-flex": ({ goalFlex, flex }, teller) =>
+      `${teller.part("shaft")} is ${flex}, and ${goalFlex} is wanted`,
   },
   ask: { flex: "Which flex is printed on the shaft?" },
 });

@@ -3,7 +3,11 @@ import { gripCoreSuitsButt } from "./grip-core-suits-butt.ts";
 
 // The ladder and a core equal to its butt at 0.900 in: scratchgolfshop.com regripping. The limits and the wrap are from memory.
 cases(gripCoreSuitsButt, [
-  { title: "a core of the butt's size fits", facts: { buttDiameterIn: 0.6, coreDiameterIn: 0.6 }, verdict: "fits" },
+  {
+    title: "a core of the butt's size fits",
+    facts: { buttDiameterIn: 0.6, coreDiameterIn: 0.6 },
+    verdict: "fits",
+  },
   {
     // esigolf.com and waggleweight.com part twenty-four: an M58 on 0.600 counts as 0.920 in, about 1/64 over.
     title: "an M58 on a 0.600 butt measures 0.920, about 1/64 over",
@@ -12,9 +16,24 @@ cases(gripCoreSuitsButt, [
     code: "plays-larger",
     says: /^the grip stretches 0\.02 in over the butt of the shaft, so a grip made to play standard would measure 0\.92 in, nearest to 1\/64 over$/,
   },
-  { title: "a difference of 0.005 is not remarked upon", facts: { buttDiameterIn: 0.605, coreDiameterIn: 0.6 }, verdict: "fits" },
-  { title: "a difference of 0.006 is", facts: { buttDiameterIn: 0.606, coreDiameterIn: 0.6 }, verdict: "fits", code: "plays-larger" },
-  { title: "0.040 is the most that a core stretches", facts: { buttDiameterIn: 0.62, coreDiameterIn: 0.58 }, verdict: "fits", code: "plays-larger", says: /0\.94 in, nearest to 3\/64 over/ },
+  {
+    title: "a difference of 0.005 is not remarked upon",
+    facts: { buttDiameterIn: 0.605, coreDiameterIn: 0.6 },
+    verdict: "fits",
+  },
+  {
+    title: "a difference of 0.006 is",
+    facts: { buttDiameterIn: 0.606, coreDiameterIn: 0.6 },
+    verdict: "fits",
+    code: "plays-larger",
+  },
+  {
+    title: "0.040 is the most that a core stretches",
+    facts: { buttDiameterIn: 0.62, coreDiameterIn: 0.58 },
+    verdict: "fits",
+    code: "plays-larger",
+    says: /0\.94 in, nearest to 3\/64 over/,
+  },
   {
     title: "more than 0.040 is refused",
     facts: { buttDiameterIn: 0.621, coreDiameterIn: 0.58 },
@@ -23,10 +42,33 @@ cases(gripCoreSuitsButt, [
     because: ["buttDiameterIn", "coreDiameterIn"],
     says: /0\.041 in wider than the core of the grip, and a grip stretches over 0\.04 in at most \/ a grip with a larger core/,
   },
-  { title: "a butt 0.005 thinner needs no tape", facts: { buttDiameterIn: 0.595, coreDiameterIn: 0.6 }, verdict: "fits" },
-  { title: "a butt 0.006 thinner takes a wrap", facts: { buttDiameterIn: 0.594, coreDiameterIn: 0.6 }, verdict: "fits-with-work", code: "build-up", steps: ["build-up-tape"], says: /about 1 wrap of build-up tape fills$/ },
-  { title: "a butt 0.020 thinner takes two wraps", facts: { buttDiameterIn: 0.58, coreDiameterIn: 0.6 }, verdict: "fits-with-work", code: "build-up", says: /0\.02 in wider than the butt of the shaft, which about 2 wraps of build-up tape fill$/ },
-  { title: "tape fills 0.060 at most", facts: { buttDiameterIn: 0.56, coreDiameterIn: 0.62 }, verdict: "fits-with-work", code: "build-up", says: /about 5 wraps/ },
+  {
+    title: "a butt 0.005 thinner needs no tape",
+    facts: { buttDiameterIn: 0.595, coreDiameterIn: 0.6 },
+    verdict: "fits",
+  },
+  {
+    title: "a butt 0.006 thinner takes a wrap",
+    facts: { buttDiameterIn: 0.594, coreDiameterIn: 0.6 },
+    verdict: "fits-with-work",
+    code: "build-up",
+    steps: ["build-up-tape"],
+    says: /about 1 wrap of build-up tape fills$/,
+  },
+  {
+    title: "a butt 0.020 thinner takes two wraps",
+    facts: { buttDiameterIn: 0.58, coreDiameterIn: 0.6 },
+    verdict: "fits-with-work",
+    code: "build-up",
+    says: /0\.02 in wider than the butt of the shaft, which about 2 wraps of build-up tape fill$/,
+  },
+  {
+    title: "tape fills 0.060 at most",
+    facts: { buttDiameterIn: 0.56, coreDiameterIn: 0.62 },
+    verdict: "fits-with-work",
+    code: "build-up",
+    says: /about 5 wraps/,
+  },
   {
     title: "more than 0.060 is refused",
     facts: { buttDiameterIn: 0.559, coreDiameterIn: 0.62 },
@@ -35,8 +77,29 @@ cases(gripCoreSuitsButt, [
     because: ["buttDiameterIn", "coreDiameterIn"],
     says: /0\.061 in wider than the butt of the shaft, and tape fills 0\.06 in at most \/ a grip with a smaller core/,
   },
-  { title: "a typical butt confirms", facts: { buttDiameterIn: { value: 0.6, plusMinus: 0.01, source: "typical" }, coreDiameterIn: 0.6 }, verdict: "fits" },
-  { title: "a typical butt never refuses", facts: { buttDiameterIn: { value: 0.6, plusMinus: 0.01, source: "typical" }, coreDiameterIn: 0.55 }, verdict: "unsettled", ask: "buttDiameterIn" },
-  { title: "an unknown butt is asked for", facts: { coreDiameterIn: 0.6 }, verdict: "unsettled", ask: "buttDiameterIn", says: /2 in from its butt/ },
-  { title: "an unknown core is asked for", facts: { buttDiameterIn: 0.6 }, verdict: "unsettled", ask: "coreDiameterIn", says: /core size\?/ },
+  {
+    title: "a typical butt confirms",
+    facts: { buttDiameterIn: { value: 0.6, plusMinus: 0.01, source: "typical" }, coreDiameterIn: 0.6 },
+    verdict: "fits",
+  },
+  {
+    title: "a typical butt never refuses",
+    facts: { buttDiameterIn: { value: 0.6, plusMinus: 0.01, source: "typical" }, coreDiameterIn: 0.55 },
+    verdict: "unsettled",
+    ask: "buttDiameterIn",
+  },
+  {
+    title: "an unknown butt is asked for",
+    facts: { coreDiameterIn: 0.6 },
+    verdict: "unsettled",
+    ask: "buttDiameterIn",
+    says: /2 in from its butt/,
+  },
+  {
+    title: "an unknown core is asked for",
+    facts: { buttDiameterIn: 0.6 },
+    verdict: "unsettled",
+    ask: "coreDiameterIn",
+    says: /core size\?/,
+  },
 ]);

@@ -34,13 +34,15 @@ const ladder = [
 /** A grip's core stretches over a wider butt and plays larger; on a thinner butt it needs tape under it. */
 export const gripCoreSuitsButt = defineRule<Code>({
   id: "grip-core-suits-butt",
-  intent: "The grip's core has to be near the butt's size, because a stretched grip plays larger and a loose one turns in the hands.",
+  intent:
+    "The grip's core has to be near the butt's size, because a stretched grip plays larger and a loose one turns in the hands.",
   strength: "must",
   grain: "interface",
   needs: { buttDiameterIn: "shaft.buttDiameterIn", coreDiameterIn: "grip.coreDiameterIn" },
   typical: ["buttDiameterIn", "coreDiameterIn"],
   source: {
-    title: "esigolf.com grip sizing and waggleweight.com part twenty-four (a core 0.020 in under its butt plays about 1/64 larger); scratchgolfshop.com regripping (size ladder); limits from memory",
+    title:
+      "esigolf.com grip sizing and waggleweight.com part twenty-four (a core 0.020 in under its butt plays about 1/64 larger); scratchgolfshop.com regripping (size ladder); limits from memory",
   },
   check: (facts) => judge(facts as Facts),
   say: {
@@ -59,7 +61,8 @@ export const gripCoreSuitsButt = defineRule<Code>({
   },
   ask: {
     buttDiameterIn: "What is the outside diameter of the shaft 2 in from its butt, read with callipers?",
-    coreDiameterIn: "What is the grip's core size? It is moulded inside the mouth, as in M60: 60 stands for 0.600 in.",
+    coreDiameterIn:
+      "What is the grip's core size? It is moulded inside the mouth, as in M60: 60 stands for 0.600 in.",
   },
 });
 
@@ -78,7 +81,8 @@ function judge({ buttDiameterIn, coreDiameterIn }: Facts): Outcome<Code> {
 function sizeAt(outsideIn: number): { readonly outsideIn: number; readonly size: string } {
   const [first, ...rest] = ladder;
   const nearest = rest.reduce<(typeof ladder)[number]>(
-    (best, rung) => (Math.abs(rung.outsideIn - outsideIn) < Math.abs(best.outsideIn - outsideIn) ? rung : best),
+    (best, rung) =>
+      Math.abs(rung.outsideIn - outsideIn) < Math.abs(best.outsideIn - outsideIn) ? rung : best,
     first,
   );
   return { outsideIn: Math.round(outsideIn * 1000) / 1000, size: nearest.size };

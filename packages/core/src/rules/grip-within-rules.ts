@@ -6,12 +6,18 @@ import { defineRule } from "./rule.ts";
 export const gripCrossSectionMaxIn = 1.75;
 export const gripLengthMinIn = 7;
 
-type Code = "grip-too-thick" | "grip-thickness-near-limit" | "grip-too-short" | "grip-length-near-limit" | "club-type-unknown";
+type Code =
+  | "grip-too-thick"
+  | "grip-thickness-near-limit"
+  | "grip-too-short"
+  | "grip-length-near-limit"
+  | "club-type-unknown";
 
 function thickness(reading: Reading | undefined): Outcome<Code> {
   if (reading === undefined || reading.value <= gripCrossSectionMaxIn) return fits();
   const data = { thicknessIn: reading.value, limitIn: gripCrossSectionMaxIn };
-  if (readingInterval(reading).low > gripCrossSectionMaxIn) return doesNotFit("grip-too-thick", ["outsideDiameterIn"], data);
+  if (readingInterval(reading).low > gripCrossSectionMaxIn)
+    return doesNotFit("grip-too-thick", ["outsideDiameterIn"], data);
   return unsettled("grip-thickness-near-limit", "outsideDiameterIn", data);
 }
 
@@ -19,7 +25,8 @@ function length(reading: Reading | undefined, clubType: unknown): Outcome<Code> 
   // Putter grips have terms of their own (two grips on one shaft), which one length cannot tell.
   if (reading === undefined || reading.value >= gripLengthMinIn || clubType === "putter") return fits();
   const data = { lengthIn: reading.value, limitIn: gripLengthMinIn };
-  if (readingInterval(reading).high >= gripLengthMinIn) return unsettled("grip-length-near-limit", "lengthIn", data);
+  if (readingInterval(reading).high >= gripLengthMinIn)
+    return unsettled("grip-length-near-limit", "lengthIn", data);
   if (clubType === undefined) return unsettled("club-type-unknown", "clubType", data);
   return doesNotFit("grip-too-short", ["lengthIn", "clubType"], data);
 }

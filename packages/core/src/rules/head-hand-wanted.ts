@@ -11,7 +11,8 @@ interface Facts {
 /** A head is for the hand that the user asked for, if they asked. */
 export const headHandWanted = defineRule<Code>({
   id: "head-hand-wanted",
-  intent: "The head has to be for the hand that was asked for, because no work at the bench turns a head round.",
+  intent:
+    "The head has to be for the hand that was asked for, because no work at the bench turns a head round.",
   strength: "must",
   grain: "interface",
   needs: {},

@@ -18,10 +18,18 @@ type Code =
   | "about-as-deep-as-wide"
   | "club-type-unknown";
 
-function overLimit(name: string, reading: Reading | undefined, limitIn: number, over: Code, near: Code): Outcome<Code> {
+function overLimit(
+  name: string,
+  reading: Reading | undefined,
+  limitIn: number,
+  over: Code,
+  near: Code,
+): Outcome<Code> {
   if (reading === undefined || reading.value <= limitIn) return fits();
   const data = { sizeIn: reading.value, limitIn };
-  return readingInterval(reading).low > limitIn ? doesNotFit(over, [name, "clubType"], data) : unsettled(near, name, data);
+  return readingInterval(reading).low > limitIn
+    ? doesNotFit(over, [name, "clubType"], data)
+    : unsettled(near, name, data);
 }
 
 function widerThanDeep(heelToToeIn: Reading | undefined, faceToBackIn: Reading | undefined): Outcome<Code> {
@@ -37,7 +45,8 @@ function widerThanDeep(heelToToeIn: Reading | undefined, faceToBackIn: Reading |
 /** A wood's head has its limits: 5 in from heel to toe and more than from face to back, 2.8 in from sole to crown. */
 export const headSizeWithinRules = defineRule({
   id: "head-size-within-rules",
-  intent: "A wood's head has to stay within 5 in by 2.8 in and be wider than deep, because the Rules of Golf say so.",
+  intent:
+    "A wood's head has to stay within 5 in by 2.8 in and be wider than deep, because the Rules of Golf say so.",
   strength: "must",
   grain: "part",
   needs: {},
@@ -47,12 +56,20 @@ export const headSizeWithinRules = defineRule({
     faceToBackIn: "head.faceToBackIn",
     soleToCrownIn: "head.soleToCrownIn",
   },
-  source: { title: "USGA Equipment Rules Part 2 s.4b(i); R&A Guide to the Rules on Clubs and Balls, ch. 7 s. 1" },
+  source: {
+    title: "USGA Equipment Rules Part 2 s.4b(i); R&A Guide to the Rules on Clubs and Balls, ch. 7 s. 1",
+  },
   check: ({ clubType, heelToToeIn, faceToBackIn, soleToCrownIn }) => {
     if (clubType !== undefined && !woods.includes(clubType)) return fits();
     const outcomes = [
       overLimit("heelToToeIn", heelToToeIn, heelToToeMaxIn, "heel-to-toe-too-long", "heel-to-toe-near-limit"),
-      overLimit("soleToCrownIn", soleToCrownIn, soleToCrownMaxIn, "sole-to-crown-too-high", "sole-to-crown-near-limit"),
+      overLimit(
+        "soleToCrownIn",
+        soleToCrownIn,
+        soleToCrownMaxIn,
+        "sole-to-crown-too-high",
+        "sole-to-crown-near-limit",
+      ),
       widerThanDeep(heelToToeIn, faceToBackIn),
     ];
     const refusal = outcomes.find(({ verdict }) => verdict === "does-not-fit");
@@ -72,7 +89,8 @@ export const headSizeWithinRules = defineRule({
       `${teller.part("head")} measures ${teller.inches(Number(heelToToeIn))} from heel to toe and ${teller.inches(Number(faceToBackIn))} from face to back, and the Rules ask a wood to be wider than deep`,
     "about-as-deep-as-wide": (_data, teller) =>
       `${teller.part("head")} is about as deep as it is wide, and the Rules ask a wood to be wider than deep`,
-    "club-type-unknown": (_data, teller) => `${teller.part("head")} is too big for a wood, and nobody has said what it is`,
+    "club-type-unknown": (_data, teller) =>
+      `${teller.part("head")} is too big for a wood, and nobody has said what it is`,
   },
   ask: {
     clubType: "What kind of club is the head?",

@@ -34,7 +34,8 @@ export const headSound = defineRule({
     return breaking.every((fault) => (deniedFaults ?? []).includes(fault)) ? fits() : fits("not-inspected");
   },
   say: {
-    damaged: ({ fault }, teller) => `${teller.part("head")} ${names[String(fault)]}: do not use it, it may break at the ball`,
+    damaged: ({ fault }, teller) =>
+      `${teller.part("head")} ${names[String(fault)]}: do not use it, it may break at the ball`,
     dented: (_data, teller) => `${teller.part("head")} has a dent, which is harmless or not by where it is`,
     rattles: (_data, teller) => `something rattles in ${teller.part("head")}: loose glue or a broken piece`,
     "fault-unnamed": (_data, teller) => `${teller.part("head")} has a fault that is not named`,
@@ -44,8 +45,9 @@ export const headSound = defineRule({
   },
   hint: { damaged: () => "another head; do not sell this one as playable" },
   ask: {
-    dent: "Where is the dent in the head, and is there any crack or loose paint round it? A straight edge shows whether the face is still flat",
-    rattle: "What rattles in the head: a crumb of loose glue, or a weight or broken piece? Look for cracks too",
+    dent: "Where is the dent in the head, and is there any crack or loose paint round it? A straight edge shows whether the face is still flat.",
+    rattle:
+      "What rattles in the head: a crumb of loose glue, or a weight or broken piece? Look for cracks too.",
     otherFault: "What exactly is wrong with the head?",
   },
 });

@@ -17,13 +17,17 @@ export const headVolumeWithinRules = defineRule({
   grain: "part",
   needs: {},
   uses: { clubType: "head.clubType", volumeCm3: "head.volumeCm3" },
-  source: { title: "R&A Guide to the Rules on Clubs and Balls, ch. 7 s. 1; ralphmaltby.com on driver inertia (tolerance)" },
+  source: {
+    title:
+      "R&A Guide to the Rules on Clubs and Balls, ch. 7 s. 1; ralphmaltby.com on driver inertia (tolerance)",
+  },
   check: ({ clubType, volumeCm3 }) => {
     if (volumeCm3 === undefined || volumeCm3.value <= woodVolumeMaxCm3) return fits();
     if (clubType !== undefined && !woods.includes(clubType)) return fits();
     const data = { volumeCm3: volumeCm3.value, limitCm3: woodVolumeMaxCm3, rejectAboveCm3 };
     if (volumeCm3.value <= rejectAboveCm3) return fits("volume-inside-tolerance", data);
-    if (readingInterval(volumeCm3).low <= rejectAboveCm3) return unsettled("volume-near-limit", "volumeCm3", data);
+    if (readingInterval(volumeCm3).low <= rejectAboveCm3)
+      return unsettled("volume-near-limit", "volumeCm3", data);
     if (clubType === undefined) return unsettled("club-type-unknown", "clubType", data);
     return doesNotFit("volume-too-big", ["clubType", "volumeCm3"], data);
   },

@@ -26,14 +26,16 @@ const usualIn: Readonly<Record<ClubType, number>> = {
 /** A bond needs depth: the shear on it falls with the length of shaft inside the bore. */
 export const insertionDeepEnough = defineRule<Code>({
   id: "insertion-deep-enough",
-  intent: "The bore has to take enough of the shaft, because a short bond carries the pull of the swing on too little glue.",
+  intent:
+    "The bore has to take enough of the shaft, because a short bond carries the pull of the swing on too little glue.",
   strength: "must",
   grain: "interface",
   needs: { depthIn: "holder.bore.depthIn" },
   uses: { clubType: "head.clubType" },
   typical: ["depthIn"],
   source: {
-    title: "floor and usual depths from memory; that there is no industry standard: Hireko blog, bottom of bore to ground line measurement",
+    title:
+      "floor and usual depths from memory; that there is no industry standard: Hireko blog, bottom of bore to ground line measurement",
     at: "2011-01",
   },
   check: (facts) => judge(facts as Facts),
@@ -43,13 +45,20 @@ export const insertionDeepEnough = defineRule<Code>({
     "too-shallow": (d, t) =>
       `the bore of ${t.part("holder")} takes only ${t.inches(Number(d.depthIn))} of shaft, and ${t.inches(floorIn)} is the least that is bonded`,
   },
-  hint: { "too-shallow": (_, t) => `clean old glue and any plug out of ${t.part("holder")} and measure the depth again` },
-  ask: { depthIn: "How deep does the bore take the shaft? Put a clean rod or a pencil in, mark it at the mouth and measure." },
+  hint: {
+    "too-shallow": (_, t) =>
+      `clean old glue and any plug out of ${t.part("holder")} and measure the depth again`,
+  },
+  ask: {
+    depthIn:
+      "How deep does the bore take the shaft? Put a clean rod or a pencil in, mark it at the mouth and measure.",
+  },
 });
 
 function judge({ depthIn, clubType }: Facts): Outcome<Code> {
   if (depthIn.value < floorIn) return doesNotFit("too-shallow", ["depthIn"], { depthIn: depthIn.value });
   const leastIn = clubType === undefined ? floorIn : usualIn[clubType];
-  if (depthIn.value < leastIn) return fits("shallower-than-usual", { depthIn: depthIn.value, usualIn: leastIn });
+  if (depthIn.value < leastIn)
+    return fits("shallower-than-usual", { depthIn: depthIn.value, usualIn: leastIn });
   return fits();
 }

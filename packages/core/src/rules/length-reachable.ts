@@ -23,7 +23,8 @@ interface Facts extends UncutLengthFacts {
 /** A club can be cut to a shorter length, and lengthened only so far. */
 export const lengthReachable = defineRule<Code>({
   id: "length-reachable",
-  intent: "The wanted length has to be reachable, because a shaft can be cut as you like and lengthened only a little.",
+  intent:
+    "The wanted length has to be reachable, because a shaft can be cut as you like and lengthened only a little.",
   strength: "must",
   grain: "part",
   needs: {},
@@ -35,7 +36,10 @@ export const lengthReachable = defineRule<Code>({
     basis: "shaft.length.basis",
   },
   typical: ["bbgmIn", "capThicknessIn"],
-  source: { title: "tutelman.com/golf/design/flex4.php (cut length); the longest extension is common practice, no source" },
+  source: {
+    title:
+      "tutelman.com/golf/design/flex4.php (cut length); the longest extension is common practice, no source",
+  },
   check: ({ targetIn, aloneLengthIn, bbgmIn, capThicknessIn, basis }) =>
     // Left out in this order where a refusal holds without them.
     smallestRefusal<Facts, Code>(judge, { basis, bbgmIn, capThicknessIn, aloneLengthIn, targetIn }),
@@ -54,9 +58,11 @@ export const lengthReachable = defineRule<Code>({
   hint: { "too-short": () => "a longer shaft, or a shorter club in the goal" },
   ask: {
     aloneLengthIn: "How long is the shaft from its tip to its butt?",
-    bbgmIn: "How far is the bottom of the bore from the ground, along the shaft? Stand a rod in the bore and measure",
+    bbgmIn:
+      "How far is the bottom of the bore from the ground, along the shaft? Stand a rod in the bore and measure.",
     capThicknessIn: "How far does the grip's cap stand beyond the end of the shaft?",
-    basis: "Is the length that of the bare shaft, of the shaft with its adapter, or of the whole club it came from?",
+    basis:
+      "Is the length that of the bare shaft, of the shaft with its adapter, or of the whole club it came from?",
   },
 });
 
@@ -64,19 +70,31 @@ function judge({ targetIn, basis, ...facts }: Facts): Outcome<Code> {
   if (targetIn === undefined) return fits();
   const furthestIn = buttExtensionMaxIn + lengthToleranceIn;
   const uncut = uncutLengthInterval(facts);
-  if (uncut.high + furthestIn < targetIn) return doesNotFit("too-short", [], { targetIn, extensionMaxIn: buttExtensionMaxIn });
+  if (uncut.high + furthestIn < targetIn)
+    return doesNotFit("too-short", [], { targetIn, extensionMaxIn: buttExtensionMaxIn });
   const uncutIn = uncutLengthIn(facts);
-  if (uncutIn === undefined) return unsettled("length-unknown", missingLengthFact(facts) ?? "aloneLengthIn", { targetIn });
+  if (uncutIn === undefined)
+    return unsettled("length-unknown", missingLengthFact(facts) ?? "aloneLengthIn", { targetIn });
   if (uncut.low + furthestIn < targetIn) {
     const isBasisStated = basis !== undefined && basis !== "unstated";
-    return unsettled("maybe-too-short", isBasisStated ? vaguestLengthFact(facts) : "basis", { targetIn, uncutIn });
+    return unsettled("maybe-too-short", isBasisStated ? vaguestLengthFact(facts) : "basis", {
+      targetIn,
+      uncutIn,
+    });
   }
   return workFor(targetIn, uncutIn - targetIn);
 }
 
 function workFor(targetIn: number, spareIn: number): Outcome<Code> {
   if (Math.abs(spareIn) <= lengthToleranceIn) return fits();
-  if (spareIn > 0) return fitsWithWork("cut-down", [{ step: "butt-trim", data: { trimIn: spareIn } }], { targetIn, trimIn: spareIn });
+  if (spareIn > 0)
+    return fitsWithWork("cut-down", [{ step: "butt-trim", data: { trimIn: spareIn } }], {
+      targetIn,
+      trimIn: spareIn,
+    });
   const extensionIn = -spareIn;
-  return fitsWithWork("lengthened", [{ step: "butt-extension", data: { extensionIn } }], { targetIn, extensionIn });
+  return fitsWithWork("lengthened", [{ step: "butt-extension", data: { extensionIn } }], {
+    targetIn,
+    extensionIn,
+  });
 }

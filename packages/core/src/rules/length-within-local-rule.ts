@@ -11,7 +11,12 @@ import { defineRule } from "./rule.ts";
 /** Putters are exempt. */
 export const localRuleLengthMaxIn = 46;
 
-type Code = "target-too-long" | "cut-to-local-rule" | "length-near-limit" | "length-unknown" | "club-type-unknown";
+type Code =
+  | "target-too-long"
+  | "cut-to-local-rule"
+  | "length-near-limit"
+  | "length-unknown"
+  | "club-type-unknown";
 
 const nearEndIn = localRuleLengthMaxIn + rulesMethodSlackIn;
 
@@ -27,7 +32,9 @@ function ofUncut(facts: UncutLengthFacts, clubType: unknown): Outcome<Code> {
   if (facts.aloneLengthIn && uncutLengthInterval(facts).high <= localRuleLengthMaxIn) return fits();
   const uncutIn = uncutLengthIn(facts);
   if (uncutIn === undefined) {
-    return unsettled("length-unknown", missingLengthFact(facts) ?? "aloneLengthIn", { maxIn: localRuleLengthMaxIn });
+    return unsettled("length-unknown", missingLengthFact(facts) ?? "aloneLengthIn", {
+      maxIn: localRuleLengthMaxIn,
+    });
   }
   const data = { lengthIn: uncutIn, maxIn: localRuleLengthMaxIn };
   if (uncutIn <= nearEndIn) return fits("length-near-limit", data);
@@ -39,7 +46,8 @@ function ofUncut(facts: UncutLengthFacts, clubType: unknown): Outcome<Code> {
 /** Where the model local rule is in force, a club is 46 in long at most, unless it is a putter. */
 export const lengthWithinLocalRule = defineRule({
   id: "length-within-local-rule",
-  intent: "Where the local rule is on, the club has to be 46 in long or less unless it is a putter, because its committee says so.",
+  intent:
+    "Where the local rule is on, the club has to be 46 in long or less unless it is a putter, because its committee says so.",
   strength: "must",
   grain: "part",
   needs: {},
@@ -55,7 +63,9 @@ export const lengthWithinLocalRule = defineRule({
   source: { title: "Model Local Rule G-10, announced 12 October 2021 (thegolfnewsnet.com)" },
   check: ({ localRule46, clubType, targetIn, aloneLengthIn, bbgmIn, capThicknessIn }) => {
     if (localRule46 !== true || clubType === "putter") return fits();
-    return targetIn === undefined ? ofUncut({ aloneLengthIn, bbgmIn, capThicknessIn }, clubType) : ofTarget(targetIn, clubType);
+    return targetIn === undefined
+      ? ofUncut({ aloneLengthIn, bbgmIn, capThicknessIn }, clubType)
+      : ofTarget(targetIn, clubType);
   },
   say: {
     "target-too-long": ({ lengthIn, maxIn }, teller) =>
@@ -73,7 +83,8 @@ export const lengthWithinLocalRule = defineRule({
   ask: {
     clubType: "What kind of club is the head?",
     aloneLengthIn: "How long is the shaft from its tip to its butt?",
-    bbgmIn: "How far is the bottom of the bore from the ground, along the shaft? Stand a rod in the bore and measure",
+    bbgmIn:
+      "How far is the bottom of the bore from the ground, along the shaft? Stand a rod in the bore and measure.",
     capThicknessIn: "How far does the grip's cap stand beyond the end of the shaft?",
   },
 });

@@ -42,19 +42,25 @@ function ofUncut(facts: UncutLengthFacts, clubType: unknown, localRule46: unknow
   const uncutIn = uncutLengthIn(facts);
   if (facts.aloneLengthIn === undefined) return unsettled("length-unknown", "aloneLengthIn", limits);
   if (clear) return fits();
-  if (uncutIn === undefined) return unsettled("length-unknown", missingLengthFact(facts) ?? "aloneLengthIn", limits);
+  if (uncutIn === undefined)
+    return unsettled("length-unknown", missingLengthFact(facts) ?? "aloneLengthIn", limits);
   return uncutIn < clubLengthMinIn ? lengthened(uncutIn, low) : cutOrNear(uncutIn, clubType, localRule46);
 }
 
 function lengthened(uncutIn: number, lowIn: number): Outcome<Code> {
-  if (lowIn + buttExtensionMaxIn < clubLengthMinIn) return unsettled("length-unknown", "aloneLengthIn", limits);
+  if (lowIn + buttExtensionMaxIn < clubLengthMinIn)
+    return unsettled("length-unknown", "aloneLengthIn", limits);
   const extensionIn = clubLengthMinIn - uncutIn;
-  return fitsWithWork("lengthened-to-rules", [{ step: "butt-extension", data: { extensionIn } }], { extensionIn, ...limits });
+  return fitsWithWork("lengthened-to-rules", [{ step: "butt-extension", data: { extensionIn } }], {
+    extensionIn,
+    ...limits,
+  });
 }
 
 function cutOrNear(uncutIn: number, clubType: unknown, localRule46: unknown): Outcome<Code> {
   const data = { lengthIn: uncutIn, ...limits };
-  if (clubType === "putter" || uncutIn <= clubLengthMaxIn + rulesMethodSlackIn) return fits("length-near-limit", data);
+  if (clubType === "putter" || uncutIn <= clubLengthMaxIn + rulesMethodSlackIn)
+    return fits("length-near-limit", data);
   if (clubType === undefined) return unsettled("club-type-unknown", "clubType", data);
   // The shorter limit does the cutting: a shaft is cut once.
   if (localRule46 === true) return fits();
@@ -65,7 +71,8 @@ function cutOrNear(uncutIn: number, clubType: unknown, localRule46: unknown): Ou
 /** A club is 18 to 48 in long, a putter as long as you like. */
 export const lengthWithinRules = defineRule({
   id: "length-within-rules",
-  intent: "The club has to be 18 in long or more and, unless it is a putter, 48 in or less, because the Rules of Golf say so.",
+  intent:
+    "The club has to be 18 in long or more and, unless it is a putter, 48 in or less, because the Rules of Golf say so.",
   strength: "must",
   grain: "part",
   needs: {},
@@ -79,11 +86,16 @@ export const lengthWithinRules = defineRule({
   },
   typical: ["bbgmIn", "capThicknessIn"],
   source: {
-    title: 'R&A and USGA "Procedure for measuring the length of golf clubs" rev. 1.1, s. 4.1 and 5.0.1; tutelman.com/golf/measure/ruler.php (the two methods differ by less than 1/12 in)',
+    title:
+      'R&A and USGA "Procedure for measuring the length of golf clubs" rev. 1.1, s. 4.1 and 5.0.1; tutelman.com/golf/measure/ruler.php (the two methods differ by less than 1/12 in)',
   },
   check: ({ clubType, localRule46, targetIn, aloneLengthIn, bbgmIn, capThicknessIn }) =>
     targetIn === undefined
-      ? smallestRefusal((facts) => ofUncut(facts, clubType, localRule46), { bbgmIn, capThicknessIn, aloneLengthIn })
+      ? smallestRefusal((facts) => ofUncut(facts, clubType, localRule46), {
+          bbgmIn,
+          capThicknessIn,
+          aloneLengthIn,
+        })
       : ofTarget(targetIn, clubType),
   say: {
     "target-too-short": ({ lengthIn, minIn }, teller) =>
@@ -98,7 +110,8 @@ export const lengthWithinRules = defineRule({
       `${teller.part("shaft")} has to be lengthened by about ${teller.inches(Number(extensionIn))} to reach the ${teller.inches(Number(minIn))} of the Rules`,
     "length-near-limit": ({ lengthIn }, teller) =>
       `the club would be about ${teller.inches(Number(lengthIn))} long, so close to a limit of the Rules that it has to be measured by their method, at 60 degrees`,
-    "length-unknown": (_data, teller) => `nobody can say how long a club ${teller.part("shaft")} makes while a length is missing or vague`,
+    "length-unknown": (_data, teller) =>
+      `nobody can say how long a club ${teller.part("shaft")} makes while a length is missing or vague`,
     "club-type-unknown": ({ lengthIn, maxIn }, teller) =>
       `${teller.inches(Number(lengthIn))} is over the ${teller.inches(Number(maxIn))} of the Rules unless the club is a putter`,
   },
@@ -109,7 +122,8 @@ export const lengthWithinRules = defineRule({
   ask: {
     clubType: "What kind of club is the head?",
     aloneLengthIn: "How long is the shaft from its tip to its butt?",
-    bbgmIn: "How far is the bottom of the bore from the ground, along the shaft? Stand a rod in the bore and measure",
+    bbgmIn:
+      "How far is the bottom of the bore from the ground, along the shaft? Stand a rod in the bore and measure.",
     capThicknessIn: "How far does the grip's cap stand beyond the end of the shaft?",
   },
 });

@@ -16,7 +16,8 @@ export const neckWithinRules = defineRule({
   check: ({ neckToSoleIn }) => {
     if (neckToSoleIn === undefined || neckToSoleIn.value <= neckToSoleMaxIn) return fits();
     const data = { lengthIn: neckToSoleIn.value, limitIn: neckToSoleMaxIn };
-    if (readingInterval(neckToSoleIn).low > neckToSoleMaxIn) return doesNotFit("neck-too-long", ["neckToSoleIn"], data);
+    if (readingInterval(neckToSoleIn).low > neckToSoleMaxIn)
+      return doesNotFit("neck-too-long", ["neckToSoleIn"], data);
     return unsettled("neck-near-limit", "neckToSoleIn", data);
   },
   say: {

@@ -6,8 +6,16 @@ const typical = (value: number) => ({ value, plusMinus: 1, source: "typical" });
 // That a taper shaft is never tip-trimmed: golfclubshaftreview.com, parallel and taper tip shafts. The section against the
 // depth: derived, no published source.
 cases(parallelSectionLongEnough, [
-  { title: "a long parallel section reaches the bottom", facts: { tipForm: "parallel", parallelSectionIn: 4, depthIn: 1.25 }, verdict: "fits" },
-  { title: "a section as long as the bore is deep just reaches", facts: { tipForm: "parallel", parallelSectionIn: 1.25, depthIn: 1.25 }, verdict: "fits" },
+  {
+    title: "a long parallel section reaches the bottom",
+    facts: { tipForm: "parallel", parallelSectionIn: 4, depthIn: 1.25 },
+    verdict: "fits",
+  },
+  {
+    title: "a section as long as the bore is deep just reaches",
+    facts: { tipForm: "parallel", parallelSectionIn: 1.25, depthIn: 1.25 },
+    verdict: "fits",
+  },
   {
     title: "a section just shorter than the bore is refused",
     facts: { tipForm: "parallel", tipDiameterIn: 0.37, parallelSectionIn: 1.24, depthIn: 1.25, trimmedIn: 3 },
@@ -16,9 +24,21 @@ cases(parallelSectionLongEnough, [
     because: ["tipDiameterIn", "parallelSectionIn", "depthIn"],
     says: /^1\.24 in of the tip of the shaft is still parallel, and the bore of the holder is 1\.25 in deep \/ a shaft with more/,
   },
-  { title: "the form is taken from the size where nobody has said it", facts: { tipDiameterIn: 0.335, parallelSectionIn: 3, depthIn: 1.25 }, verdict: "fits" },
-  { title: "a stated section is as the shaft is now, whatever was trimmed", facts: { tipForm: "parallel", parallelSectionIn: 2, trimmedIn: 3, depthIn: 1.25 }, verdict: "fits" },
-  { title: "a typical section less what was trimmed confirms", facts: { tipForm: "parallel", parallelSectionIn: typical(4), trimmedIn: 1, depthIn: 1.25 }, verdict: "fits" },
+  {
+    title: "the form is taken from the size where nobody has said it",
+    facts: { tipDiameterIn: 0.335, parallelSectionIn: 3, depthIn: 1.25 },
+    verdict: "fits",
+  },
+  {
+    title: "a stated section is as the shaft is now, whatever was trimmed",
+    facts: { tipForm: "parallel", parallelSectionIn: 2, trimmedIn: 3, depthIn: 1.25 },
+    verdict: "fits",
+  },
+  {
+    title: "a typical section less what was trimmed confirms",
+    facts: { tipForm: "parallel", parallelSectionIn: typical(4), trimmedIn: 1, depthIn: 1.25 },
+    verdict: "fits",
+  },
   {
     title: "a typical section never refuses, however much was trimmed",
     facts: { tipForm: "parallel", parallelSectionIn: typical(4), trimmedIn: 3, depthIn: 1.25 },
@@ -26,8 +46,16 @@ cases(parallelSectionLongEnough, [
     ask: "parallelSectionIn",
     says: /1 in of the tip of the shaft is still parallel/,
   },
-  { title: "a taper tip that was never cut needs no section", facts: { tipForm: "taper", trimmedIn: 0 }, verdict: "fits" },
-  { title: "a taper tip of which nobody says that it was cut is taken as whole", facts: { tipDiameterIn: 0.355 }, verdict: "fits" },
+  {
+    title: "a taper tip that was never cut needs no section",
+    facts: { tipForm: "taper", trimmedIn: 0 },
+    verdict: "fits",
+  },
+  {
+    title: "a taper tip of which nobody says that it was cut is taken as whole",
+    facts: { tipDiameterIn: 0.355 },
+    verdict: "fits",
+  },
   {
     title: "a taper tip that was cut is refused",
     facts: { tipForm: "taper", tipDiameterIn: 0.355, trimmedIn: 0.5 },
@@ -36,7 +64,28 @@ cases(parallelSectionLongEnough, [
     because: ["tipDiameterIn", "trimmedIn"],
     says: /taper tip that 0\.5 in has been cut from.* \/ a taper shaft whose tip was never cut/,
   },
-  { title: "an unknown form is asked for", facts: { parallelSectionIn: 4, depthIn: 1.25 }, verdict: "unsettled", code: "tip-form-unknown", ask: "tipForm", says: /taper or parallel\?/ },
-  { title: "an unknown section is asked for", facts: { tipForm: "parallel", depthIn: 1.25 }, verdict: "unsettled", code: "section-unknown", ask: "parallelSectionIn", says: /Slide callipers up/ },
-  { title: "an unknown depth is asked for", facts: { tipForm: "parallel", parallelSectionIn: 4 }, verdict: "unsettled", code: "depth-unknown", ask: "depthIn", says: /how deep the bore of the holder is/ },
+  {
+    title: "an unknown form is asked for",
+    facts: { parallelSectionIn: 4, depthIn: 1.25 },
+    verdict: "unsettled",
+    code: "tip-form-unknown",
+    ask: "tipForm",
+    says: /taper or parallel\?/,
+  },
+  {
+    title: "an unknown section is asked for",
+    facts: { tipForm: "parallel", depthIn: 1.25 },
+    verdict: "unsettled",
+    code: "section-unknown",
+    ask: "parallelSectionIn",
+    says: /Slide callipers up/,
+  },
+  {
+    title: "an unknown depth is asked for",
+    facts: { tipForm: "parallel", parallelSectionIn: 4 },
+    verdict: "unsettled",
+    code: "depth-unknown",
+    ask: "depthIn",
+    says: /how deep the bore of the holder is/,
+  },
 ]);

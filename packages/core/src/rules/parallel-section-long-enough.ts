@@ -37,14 +37,17 @@ export const parallelSectionLongEnough = defineRule<Code>({
   },
   typical: ["parallelSectionIn", "depthIn"],
   source: {
-    title: "taper shafts are never tip-trimmed: golfclubshaftreview.com, parallel and taper tip shafts; the section against the depth is derived, no published source",
+    title:
+      "taper shafts are never tip-trimmed: golfclubshaftreview.com, parallel and taper tip shafts; the section against the depth is derived, no published source",
   },
   check: (facts) => smallestRefusal(judge, pick(facts)),
   say: {
-    "tip-form-unknown": (_, t) => `nobody has said whether the tip of ${t.part("shaft")} is taper or parallel, nor its size`,
+    "tip-form-unknown": (_, t) =>
+      `nobody has said whether the tip of ${t.part("shaft")} is taper or parallel, nor its size`,
     "taper-tip-trimmed": (d, t) =>
       `${t.part("shaft")} has a taper tip that ${t.inches(Number(d.trimmedIn))} has been cut from, so what is left starts too wide and too stiff for its bore`,
-    "section-unknown": (_, t) => `nobody has said how much of the tip of ${t.part("shaft")} is still parallel`,
+    "section-unknown": (_, t) =>
+      `nobody has said how much of the tip of ${t.part("shaft")} is still parallel`,
     "depth-unknown": (_, t) => `nobody has said how deep the bore of ${t.part("holder")} is`,
     "section-too-short": (d, t) =>
       `${t.inches(Number(d.sectionIn))} of the tip of ${t.part("shaft")} is still parallel, and the bore of ${t.part("holder")} is ${t.inches(Number(d.depthIn))} deep`,
@@ -54,9 +57,12 @@ export const parallelSectionLongEnough = defineRule<Code>({
     "taper-tip-trimmed": () => "a taper shaft whose tip was never cut",
   },
   ask: {
-    tipForm: "Is the shaft's tip taper or parallel? Read its diameter at the end and again 2 in up: a parallel tip reads the same.",
-    parallelSectionIn: "How far up from the tip does the diameter stay the same? Slide callipers up, set to the tip, until they stop.",
-    depthIn: "How deep does the bore take the shaft? Put a clean rod or a pencil in, mark it at the mouth and measure.",
+    tipForm:
+      "Is the shaft's tip taper or parallel? Read its diameter at the end and again 2 in up: a parallel tip reads the same.",
+    parallelSectionIn:
+      "How far up from the tip does the diameter stay the same? Slide callipers up, set to the tip, until they stop.",
+    depthIn:
+      "How deep does the bore take the shaft? Put a clean rod or a pencil in, mark it at the mouth and measure.",
   },
 });
 

@@ -38,47 +38,56 @@ export const receiverTakesAdapter = defineRule<Code>({
       ["receiverFamily", "adapterFamily"],
     ),
   say: {
-    "claimed-to-fit": (d) => `family ${d.adapterFamily} is ${evidenceWords[String(d.evidence)]} to fit a ${d.receiverFamily} receiver`,
+    "claimed-to-fit": (d) =>
+      `${evidenceWords[String(d.evidence)]} that family ${d.adapterFamily} fits a receiver of family ${d.receiverFamily}`,
     "only-seller-says-it-fits": (d) =>
-      `only a seller says that family ${d.adapterFamily} fits a ${d.receiverFamily} receiver, and nobody has tried it`,
+      `only a seller says that family ${d.adapterFamily} fits a receiver of family ${d.receiverFamily}, and nobody has tried it`,
     disputed: (d) =>
-      `people disagree, on equally good evidence, whether family ${d.adapterFamily} fits a ${d.receiverFamily} receiver`,
+      `people disagree, on equally good evidence, whether family ${d.adapterFamily} fits a receiver of family ${d.receiverFamily}`,
     "claim-depends-on-hand": (d, t) =>
-      `whether family ${d.adapterFamily} fits a ${d.receiverFamily} receiver depends on the hand of ${t.part("head")}, which nobody has said`,
+      `whether family ${d.adapterFamily} fits a receiver of family ${d.receiverFamily} depends on the hand of ${t.part("head")}, which nobody has said`,
     "claim-depends-on-club-type": (d, t) =>
-      `whether family ${d.adapterFamily} fits a ${d.receiverFamily} receiver depends on what kind of club ${t.part("head")} is, which nobody has said`,
+      `whether family ${d.adapterFamily} fits a receiver of family ${d.receiverFamily} depends on what kind of club ${t.part("head")} is, which nobody has said`,
     "claimed-not-to-fit": (d) =>
-      `family ${d.adapterFamily} is ${evidenceWords[String(d.evidence)]} not to fit a ${d.receiverFamily} receiver`,
+      `${evidenceWords[String(d.evidence)]} that family ${d.adapterFamily} does not fit a receiver of family ${d.receiverFamily}`,
     "other-family": (d, t) =>
       `${t.part("head")} takes adapters of family ${d.receiverFamily}, ${t.part("adapter")} is of family ${d.adapterFamily}, and no fit claim joins the two`,
   },
   hint: {
-    "other-family": (d) => `an adapter of family ${d.receiverFamily}, or a fit claim by somebody who has tried this pair`,
+    "other-family": (d) =>
+      `an adapter of family ${d.receiverFamily}, or a fit claim by somebody who has tried this pair`,
     "claimed-not-to-fit": (d) => `an adapter of family ${d.receiverFamily} that is not claimed to fail here`,
   },
   ask: {
-    receiverFamily: "Which family of adapter does the head take? It is often engraved beside the screw, or named in the maker's list.",
+    receiverFamily:
+      "Which family of adapter does the head take? It is often engraved beside the screw, or named in the maker's list.",
     adapterFamily: "Which family is the adapter of? Look for the name or code on its collar.",
     hand: "Is the head right-handed or left-handed?",
     clubType: "Is the head a driver, a fairway wood, a hybrid, an iron, a wedge or a putter?",
-    tried: "Has anybody tried this adapter in this receiver, or does the maker say that it fits? Try it by hand, without force.",
-    disputed: "Who is right about this pair? Try the adapter in the receiver by hand, without force, and record what you find.",
+    tried:
+      "Has anybody tried this adapter in this receiver, or does the maker say that it fits? Try it by hand, without force.",
+    disputed:
+      "Who is right about this pair? Try the adapter in the receiver by hand, without force, and record what you find.",
   },
 });
 
 const evidenceWords: Readonly<Record<string, string>> = {
-  tried: "recorded by somebody who tried it",
-  "maker-stated": "stated by its maker",
-  "seen-assembled": "reported, by somebody who saw it assembled,",
-  "seller-said": "said by a seller",
+  tried: "somebody who tried it says",
+  "maker-stated": "the maker states",
+  "seen-assembled": "somebody who saw the two assembled says",
+  "seller-said": "a seller says",
 };
 
 /** Where the hand or the kind of club is unknown, every possibility is judged; only what they all come to is an answer. */
 function judge(facts: Facts, claims: readonly Claim[]): Outcome<Code> {
-  const joining = claims.filter((claim) => claim.receiver === facts.receiverFamily && claim.adapter === facts.adapterFamily);
+  const joining = claims.filter(
+    (claim) => claim.receiver === facts.receiverFamily && claim.adapter === facts.adapterFamily,
+  );
   const hands: readonly Hand[] = facts.hand ? [facts.hand] : ["right", "left"];
   const types = facts.clubType ? [facts.clubType] : clubTypes;
-  const outcomes = hands.map((hand) => types.map((clubType) => judgeKnown(facts, joining.filter(concerns(hand, clubType)))));
+  const outcomes = hands.map((hand) =>
+    types.map((clubType) => judgeKnown(facts, joining.filter(concerns(hand, clubType)))),
+  );
   const [first = judgeKnown(facts, [])] = outcomes.flat();
   if (outcomes.flat().every(({ code }) => code === first.code)) return first;
   const families = { receiverFamily: facts.receiverFamily, adapterFamily: facts.adapterFamily };
@@ -100,7 +109,9 @@ function judgeKnown({ receiverFamily, adapterFamily }: Facts, relevant: readonly
   const isSameFamily = receiverFamily === adapterFamily;
   if (relevant.length === 0) return isSameFamily ? fits() : doesNotFit("other-family", [], families);
   const evidence = evidenceOf(relevant);
-  const verdicts = new Set(relevant.filter((claim) => claim.evidence === evidence).map((claim) => claim.verdict));
+  const verdicts = new Set(
+    relevant.filter((claim) => claim.evidence === evidence).map((claim) => claim.verdict),
+  );
   if (verdicts.size > 1) return unsettled("disputed", "disputed", families);
   if (verdicts.has("does-not-fit")) return doesNotFit("claimed-not-to-fit", [], { ...families, evidence });
   if (isSameFamily) return fits();

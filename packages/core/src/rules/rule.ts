@@ -1,7 +1,5 @@
 import type { FindingData, Outcome } from "../findings/outcome.ts";
 import type { Claim } from "../parts/claim.ts";
-import type { Goal } from "../parts/goal.ts";
-import type { Reading } from "../parts/reading.ts";
 
 /**
  * A place in a club that facts are read from. `holder` is whatever holds the shaft's tip, the adapter where there is one,
@@ -75,5 +73,3 @@ export interface Rule<Code extends string = string> {
 export function defineRule<Code extends string>(rule: Rule<Code>): Rule<Code> {
   return rule;
 }
-
-export type { Goal, Reading };

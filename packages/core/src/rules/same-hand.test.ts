@@ -3,10 +3,19 @@ import { sameHand } from "./same-hand.ts";
 
 // Hands have to match: common practice, no source. What a wrong hand does: derived, no published source.
 cases(sameHand, [
-  { title: "a right-handed adapter fits a right-handed head", facts: { adapterHand: "right", headHand: "right", tiltDeg: 1.5 }, verdict: "fits" },
-  { title: "a left-handed adapter fits a left-handed head", facts: { adapterHand: "left", headHand: "left" }, verdict: "fits" },
   {
-    title: "a right-handed adapter is refused in a left-handed head, and its mirrored settings are the reason",
+    title: "a right-handed adapter fits a right-handed head",
+    facts: { adapterHand: "right", headHand: "right", tiltDeg: 1.5 },
+    verdict: "fits",
+  },
+  {
+    title: "a left-handed adapter fits a left-handed head",
+    facts: { adapterHand: "left", headHand: "left" },
+    verdict: "fits",
+  },
+  {
+    title:
+      "a right-handed adapter is refused in a left-handed head, and its mirrored settings are the reason",
     facts: { adapterHand: "right", headHand: "left", tiltDeg: 1.5 },
     verdict: "does-not-fit",
     code: "adapter-other-hand",
@@ -19,9 +28,21 @@ cases(sameHand, [
     verdict: "does-not-fit",
     code: "adapter-other-hand",
   },
-  { title: "an adapter for either hand fits whatever the head's", facts: { adapterHand: "either", headHand: "left" }, verdict: "fits" },
-  { title: "an adapter for either hand fits a head of unknown hand", facts: { adapterHand: "either" }, verdict: "fits" },
-  { title: "a wrong-handed adapter without tilt is harmless", facts: { adapterHand: "right", headHand: "left", tiltDeg: 0 }, verdict: "fits" },
+  {
+    title: "an adapter for either hand fits whatever the head's",
+    facts: { adapterHand: "either", headHand: "left" },
+    verdict: "fits",
+  },
+  {
+    title: "an adapter for either hand fits a head of unknown hand",
+    facts: { adapterHand: "either" },
+    verdict: "fits",
+  },
+  {
+    title: "a wrong-handed adapter without tilt is harmless",
+    facts: { adapterHand: "right", headHand: "left", tiltDeg: 0 },
+    verdict: "fits",
+  },
   {
     title: "the least tilt that is marked already makes a wrong hand matter",
     facts: { adapterHand: "right", headHand: "left", tiltDeg: 0.1 },

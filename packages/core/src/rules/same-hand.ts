@@ -13,12 +13,15 @@ interface Facts {
 /** An adapter is for the same hand as its head. An adapter that is not tilted has no hand, whatever is written on it. */
 export const sameHand = defineRule<Code>({
   id: "same-hand",
-  intent: "An adapter has to be for the hand of its head, because its tilt and the settings marked on it are handed.",
+  intent:
+    "An adapter has to be for the hand of its head, because its tilt and the settings marked on it are handed.",
   strength: "must",
   grain: "interface",
   needs: {},
   uses: { adapterHand: "adapter.hand", headHand: "head.hand", tiltDeg: "adapter.tiltDeg" },
-  source: { title: "common practice, no source; what a wrong hand does is derived from the tilt, no published source" },
+  source: {
+    title: "common practice, no source; what a wrong hand does is derived from the tilt, no published source",
+  },
   check: judge,
   say: {
     "adapter-hand-unknown": (_, t) => `nobody has said which hand ${t.part("adapter")} is for`,

@@ -38,8 +38,10 @@ export const shaftSound = defineRule({
     const broken = breaking.find((fault) => has(fault) && !(fault === "exposed-fibre" && made === "steel"));
     if (broken) return doesNotFit("damaged", ["faults"], { fault: broken });
     if (has("bent-shaft") && made === "steel") return doesNotFit("steel-bent", ["faults", "material"]);
-    if (has("exposed-fibre")) return unsettled("fault-and-material-disagree", "material", { fault: "exposed-fibre" });
-    if (has("rust") && made === "composite") return unsettled("fault-and-material-disagree", "material", { fault: "rust" });
+    if (has("exposed-fibre"))
+      return unsettled("fault-and-material-disagree", "material", { fault: "exposed-fibre" });
+    if (has("rust") && made === "composite")
+      return unsettled("fault-and-material-disagree", "material", { fault: "rust" });
     if (has("rust")) return unsettled("rusty", "rust");
     if (has("bent-shaft")) return unsettled("bend-unexplained", "bend");
     if (has("other")) return unsettled("fault-unnamed", "otherFault");
@@ -50,7 +52,8 @@ export const shaftSound = defineRule({
   say: {
     damaged: ({ fault }, teller) =>
       `${teller.part("shaft")} has ${names[String(fault)]}: do not use it, nobody can see how deep the damage goes and it may break in a swing`,
-    "steel-bent": (_data, teller) => `${teller.part("shaft")} is steel and bent: do not use it, steel that has been bent is weaker there`,
+    "steel-bent": (_data, teller) =>
+      `${teller.part("shaft")} is steel and bent: do not use it, steel that has been bent is weaker there`,
     "fault-and-material-disagree": ({ fault }, teller) =>
       `${teller.part("shaft")} is said to have ${names[String(fault)]}, which its material cannot have`,
     rusty: (_data, teller) => `${teller.part("shaft")} has rust, and only rust on the surface is harmless`,
@@ -67,9 +70,9 @@ export const shaftSound = defineRule({
     "steel-bent": () => "another shaft, or a professional who straightens smooth bends",
   },
   ask: {
-    material: "Is the shaft steel or graphite? A magnet sticks to most steel shafts",
+    material: "Is the shaft steel or graphite? A magnet sticks to most steel shafts.",
     rust: "Is the rust only on the surface, with no pits in the metal and none inside the tube?",
-    bend: "Is the shaft really bent, and is it steel or graphite? Roll it on a flat table and look",
+    bend: "Is the shaft really bent, and is it steel or graphite? Roll it on a flat table and look.",
     otherFault: "What exactly is wrong with the shaft?",
   },
 });

@@ -11,7 +11,9 @@ interface Facts {
 }
 
 /** Club types a shaft is made for, and those it is also put into with care; common practice, no source. */
-const uses: Readonly<Record<Suits, { readonly made: readonly ClubType[]; readonly usable: readonly ClubType[] }>> = {
+const uses: Readonly<
+  Record<Suits, { readonly made: readonly ClubType[]; readonly usable: readonly ClubType[] }>
+> = {
   wood: { made: ["driver", "fairway"], usable: ["hybrid"] },
   hybrid: { made: ["hybrid"], usable: ["iron"] },
   iron: { made: ["iron", "wedge"], usable: ["hybrid"] },
@@ -21,12 +23,14 @@ const uses: Readonly<Record<Suits, { readonly made: readonly ClubType[]; readonl
 /** Shafts are made for a kind of club: their length, mass and stiffness follow from it. */
 export const shaftSuitsClubType = defineRule<Code>({
   id: "shaft-suits-club-type",
-  intent: "A shaft has to be made for this kind of club, because its length, mass and stiffness follow from the kind.",
+  intent:
+    "A shaft has to be made for this kind of club, because its length, mass and stiffness follow from the kind.",
   strength: "must",
   grain: "interface",
   needs: { suits: "shaft.suits", clubType: "head.clubType" },
   source: {
-    title: "common practice, no source; that hybrids are bored for wood and for iron shafts (0.335, 0.350 and 0.370 in): greenlanterngolf.com",
+    title:
+      "common practice, no source; that hybrids are bored for wood and for iron shafts (0.335, 0.350 and 0.370 in): greenlanterngolf.com",
   },
   check: (facts) => judge(facts as Facts),
   say: {
@@ -42,7 +46,12 @@ export const shaftSuitsClubType = defineRule<Code>({
   },
 });
 
-const kinds: Readonly<Record<Suits, string>> = { wood: "woods", hybrid: "hybrids", iron: "irons", putter: "putters" };
+const kinds: Readonly<Record<Suits, string>> = {
+  wood: "woods",
+  hybrid: "hybrids",
+  iron: "irons",
+  putter: "putters",
+};
 
 function named(clubType: ClubType): string {
   if (clubType === "fairway") return "a fairway wood";

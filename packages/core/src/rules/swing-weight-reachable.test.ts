@@ -13,31 +13,134 @@ const club = {
   gripMassG: 50,
   cgFromCapIn: 4,
 };
-const without = (name: keyof typeof club) => Object.fromEntries(Object.entries(club).filter(([key]) => key !== name));
+const without = (name: keyof typeof club) =>
+  Object.fromEntries(Object.entries(club).filter(([key]) => key !== name));
 const all = ["targetPoints", ...Object.keys(club)];
 const stated = (value: number, plusMinus: number) => ({ value, plusMinus, source: "stated" });
 
 // At 44 in a gram on the head is 30/49.612 = 0.605 point, one in the butt 13/49.612 = 0.262 point (derived). So 12 g reach
 // 35.64 points and 30 g 20.52, each with 1 point of tolerance; these grams are the rule's own numbers, from memory.
 cases(swingWeightReachable, [
-  { title: "passes a club of just the wanted swing weight", facts: { ...club, targetPoints: 28.38 }, verdict: "fits" },
-  { title: "takes a club just less than a point light as it is", facts: { ...club, targetPoints: 29.3 }, verdict: "fits" },
-  { title: "takes a club just less than a point heavy as it is", facts: { ...club, targetPoints: 27.4 }, verdict: "fits" },
-  { title: "puts weight on a head just more than a point light", facts: { ...club, targetPoints: 29.5 }, verdict: "fits-with-work", code: "weight-at-head", steps: ["head-weight"] },
-  { title: "puts 6 g on the head for 32 points", facts: { ...club, targetPoints: 32.008 }, verdict: "fits-with-work", code: "weight-at-head", says: /6\.\d* g more at the head make it 32\.008 points|5\.99\d* g more/ },
-  { title: "puts weight in the butt of a club just more than a point heavy", facts: { ...club, targetPoints: 27.3 }, verdict: "fits-with-work", code: "weight-at-butt", steps: ["counterweight"], says: /in the butt make it 27\.3 points/ },
-  { title: "reaches what just less than 12 g at the head give", facts: { ...club, targetPoints: 35.6 }, verdict: "fits-with-work", code: "weight-at-head" },
-  { title: "refuses what 12 g at the head and the tolerance do not reach", facts: { ...club, targetPoints: 36.8 }, verdict: "does-not-fit", code: "head-too-light", because: all, says: /even 12 g more at the head leave it short of 36\.8 points.*a heavier head/ },
-  { title: "reaches what just less than 30 g in the butt give", facts: { ...club, targetPoints: 20.6 }, verdict: "fits-with-work", code: "weight-at-butt" },
-  { title: "refuses what 30 g in the butt and the tolerance do not reach", facts: { ...club, targetPoints: 19.4 }, verdict: "does-not-fit", code: "head-too-heavy", because: all, says: /even 30 g in the butt leave it over 19\.4 points.*a lighter head/ },
-  { title: "counts the wanted length", facts: { ...club, targetPoints: 33, targetIn: 40.625 }, verdict: "does-not-fit", code: "head-too-light", because: [...all, "targetIn"] },
-  { title: "counts an adapter", facts: { ...club, holderKind: "adapter", holderMassG: 10, targetPoints: 34.4 }, verdict: "fits" },
-  { title: "counts a bored head's mass once, though it holds the tip", facts: { ...club, holderKind: "head", holderMassG: 200, targetPoints: 28.38 }, verdict: "fits" },
-  { title: "asks about an adapter of very vague mass", facts: { ...club, holderKind: "adapter", holderMassG: stated(10, 5), targetPoints: 43 }, verdict: "unsettled", code: "maybe-out-of-reach", ask: "holderMassG" },
-  { title: "does not refuse where a vague mass may make up for it", facts: { ...club, headMassG: stated(200, 4), targetPoints: 38 }, verdict: "unsettled", code: "maybe-out-of-reach", ask: "headMassG", says: /too vague to say.*What does the head weigh/ },
-  { title: "never refuses on a typical mass", facts: { ...club, gripMassG: { value: 50, plusMinus: 1, source: "typical" }, targetPoints: 45 }, verdict: "unsettled", ask: "gripMassG" },
-  { title: "takes a typical balance where none was measured", facts: { ...without("balanceFromTipIn"), balanceFraction: { value: 0.5, plusMinus: 0.015, source: "typical" }, targetPoints: 28.38 }, verdict: "fits" },
-  { title: "doubts a balance that no shaft has", facts: { ...club, balanceFromTipIn: 40, targetPoints: 30 }, verdict: "unsettled", code: "balance-impossible", ask: "balanceFromTipIn", says: /one that no shaft has/ },
+  {
+    title: "passes a club of just the wanted swing weight",
+    facts: { ...club, targetPoints: 28.38 },
+    verdict: "fits",
+  },
+  {
+    title: "takes a club just less than a point light as it is",
+    facts: { ...club, targetPoints: 29.3 },
+    verdict: "fits",
+  },
+  {
+    title: "takes a club just less than a point heavy as it is",
+    facts: { ...club, targetPoints: 27.4 },
+    verdict: "fits",
+  },
+  {
+    title: "puts weight on a head just more than a point light",
+    facts: { ...club, targetPoints: 29.5 },
+    verdict: "fits-with-work",
+    code: "weight-at-head",
+    steps: ["head-weight"],
+  },
+  {
+    title: "puts 6 g on the head for 32 points",
+    facts: { ...club, targetPoints: 32.008 },
+    verdict: "fits-with-work",
+    code: "weight-at-head",
+    says: /6\.\d* g more at the head make it 32\.008 points|5\.99\d* g more/,
+  },
+  {
+    title: "puts weight in the butt of a club just more than a point heavy",
+    facts: { ...club, targetPoints: 27.3 },
+    verdict: "fits-with-work",
+    code: "weight-at-butt",
+    steps: ["counterweight"],
+    says: /in the butt make it 27\.3 points/,
+  },
+  {
+    title: "reaches what just less than 12 g at the head give",
+    facts: { ...club, targetPoints: 35.6 },
+    verdict: "fits-with-work",
+    code: "weight-at-head",
+  },
+  {
+    title: "refuses what 12 g at the head and the tolerance do not reach",
+    facts: { ...club, targetPoints: 36.8 },
+    verdict: "does-not-fit",
+    code: "head-too-light",
+    because: all,
+    says: /even 12 g more at the head leave it short of 36\.8 points.*a heavier head/,
+  },
+  {
+    title: "reaches what just less than 30 g in the butt give",
+    facts: { ...club, targetPoints: 20.6 },
+    verdict: "fits-with-work",
+    code: "weight-at-butt",
+  },
+  {
+    title: "refuses what 30 g in the butt and the tolerance do not reach",
+    facts: { ...club, targetPoints: 19.4 },
+    verdict: "does-not-fit",
+    code: "head-too-heavy",
+    because: all,
+    says: /even 30 g in the butt leave it over 19\.4 points.*a lighter head/,
+  },
+  {
+    title: "counts the wanted length",
+    facts: { ...club, targetPoints: 33, targetIn: 40.625 },
+    verdict: "does-not-fit",
+    code: "head-too-light",
+    because: [...all, "targetIn"],
+  },
+  {
+    title: "counts an adapter",
+    facts: { ...club, holderKind: "adapter", holderMassG: 10, targetPoints: 34.4 },
+    verdict: "fits",
+  },
+  {
+    title: "counts a bored head's mass once, though it holds the tip",
+    facts: { ...club, holderKind: "head", holderMassG: 200, targetPoints: 28.38 },
+    verdict: "fits",
+  },
+  {
+    title: "asks about an adapter of very vague mass",
+    facts: { ...club, holderKind: "adapter", holderMassG: stated(10, 5), targetPoints: 43 },
+    verdict: "unsettled",
+    code: "maybe-out-of-reach",
+    ask: "holderMassG",
+  },
+  {
+    title: "does not refuse where a vague mass may make up for it",
+    facts: { ...club, headMassG: stated(200, 4), targetPoints: 38 },
+    verdict: "unsettled",
+    code: "maybe-out-of-reach",
+    ask: "headMassG",
+    says: /too vague to say.*What does the head weigh/,
+  },
+  {
+    title: "never refuses on a typical mass",
+    facts: { ...club, gripMassG: { value: 50, plusMinus: 1, source: "typical" }, targetPoints: 45 },
+    verdict: "unsettled",
+    ask: "gripMassG",
+  },
+  {
+    title: "takes a typical balance where none was measured",
+    facts: {
+      ...without("balanceFromTipIn"),
+      balanceFraction: { value: 0.5, plusMinus: 0.015, source: "typical" },
+      targetPoints: 28.38,
+    },
+    verdict: "fits",
+  },
+  {
+    title: "doubts a balance that no shaft has",
+    facts: { ...club, balanceFromTipIn: 40, targetPoints: 30 },
+    verdict: "unsettled",
+    code: "balance-impossible",
+    ask: "balanceFromTipIn",
+    says: /one that no shaft has/,
+  },
   ...(Object.keys(club) as (keyof typeof club)[]).map((name) => ({
     title: `asks for ${name}`,
     facts: { ...without(name), targetPoints: 30 },
@@ -45,6 +148,13 @@ cases(swingWeightReachable, [
     code: "mass-unknown" as const,
     ask: name,
   })),
-  { title: "asks for an adapter's mass", facts: { ...club, holderKind: "adapter", targetPoints: 30 }, verdict: "unsettled", code: "mass-unknown", ask: "holderMassG", says: /with its screw/ },
+  {
+    title: "asks for an adapter's mass",
+    facts: { ...club, holderKind: "adapter", targetPoints: 30 },
+    verdict: "unsettled",
+    code: "mass-unknown",
+    ask: "holderMassG",
+    says: /with its screw/,
+  },
   { title: "has nothing to say where no swing weight is wanted", facts: {}, verdict: "fits" },
 ]);

@@ -1,5 +1,11 @@
 import { doesNotFit, fits, fitsWithWork, type Outcome, unsettled } from "../findings/outcome.ts";
-import { type SwingWeightFacts, type SwingWeightReach, type SwingWeightReading, swingWeightReach, swingWeightSpread } from "../measure/swing-weight-reach.ts";
+import {
+  type SwingWeightFacts,
+  type SwingWeightReach,
+  type SwingWeightReading,
+  swingWeightReach,
+  swingWeightSpread,
+} from "../measure/swing-weight-reach.ts";
 import type { Reading } from "../parts/reading.ts";
 import { defineRule } from "./rule.ts";
 
@@ -9,7 +15,14 @@ export const swingWeightTolerancePoints = 1;
 export const headWeightMaxG = 12;
 export const counterweightMaxG = 30;
 
-type Code = "mass-unknown" | "balance-impossible" | "head-too-light" | "head-too-heavy" | "weight-at-head" | "weight-at-butt" | "maybe-out-of-reach";
+type Code =
+  | "mass-unknown"
+  | "balance-impossible"
+  | "head-too-light"
+  | "head-too-heavy"
+  | "weight-at-head"
+  | "weight-at-butt"
+  | "maybe-out-of-reach";
 
 const readingNames = [
   "headMassG",
@@ -25,7 +38,12 @@ const readingNames = [
 
 const noAdapter: Reading = { value: 0, plusMinus: 0, source: "measured" };
 
-function judge(club: SwingWeightFacts, reach: SwingWeightReach, targetPoints: number, because: readonly string[]): Outcome<Code> {
+function judge(
+  club: SwingWeightFacts,
+  reach: SwingWeightReach,
+  targetPoints: number,
+  because: readonly string[],
+): Outcome<Code> {
   const shortPoints = targetPoints - reach.points;
   const data = { targetPoints, points: reach.points };
   if (Math.abs(shortPoints) <= swingWeightTolerancePoints) return fits();
@@ -34,20 +52,25 @@ function judge(club: SwingWeightFacts, reach: SwingWeightReach, targetPoints: nu
   const maxG = atHead ? headWeightMaxG : counterweightMaxG;
   if (addG <= maxG) {
     const step = atHead ? "head-weight" : "counterweight";
-    return fitsWithWork(atHead ? "weight-at-head" : "weight-at-butt", [{ step, data: { addG } }], { ...data, addG });
+    return fitsWithWork(atHead ? "weight-at-head" : "weight-at-butt", [{ step, data: { addG } }], {
+      ...data,
+      addG,
+    });
   }
   const { low, high, vaguest } = swingWeightSpread(club);
   const mayReach = atHead
     ? high + headWeightMaxG * reach.headPointsPerG + swingWeightTolerancePoints >= targetPoints
     : low - counterweightMaxG * reach.buttPointsPerG - swingWeightTolerancePoints <= targetPoints;
-  if (mayReach) return unsettled("maybe-out-of-reach", vaguest === "adapterMassG" ? "holderMassG" : vaguest, data);
+  if (mayReach)
+    return unsettled("maybe-out-of-reach", vaguest === "adapterMassG" ? "holderMassG" : vaguest, data);
   return doesNotFit(atHead ? "head-too-light" : "head-too-heavy", because, { ...data, maxG });
 }
 
 /** The wanted swing weight should be reachable with a few grams at the head or in the butt. */
 export const swingWeightReachable = defineRule<Code>({
   id: "swing-weight-reachable",
-  intent: "The wanted swing weight should be reachable with a few grams at one end, because more spoils how the club swings.",
+  intent:
+    "The wanted swing weight should be reachable with a few grams at one end, because more spoils how the club swings.",
   strength: "should",
   grain: "part",
   needs: {},
@@ -80,7 +103,8 @@ export const swingWeightReachable = defineRule<Code>({
     "cgFromCapIn",
   ],
   source: {
-    title: "US patent 1,953,916 (moment about 14 in); tutelman.com/golf/design/swingwt3.php (one point is not felt); the size of a point and the grams that can be added are common practice, no source",
+    title:
+      "US patent 1,953,916 (moment about 14 in); tutelman.com/golf/design/swingwt3.php (one point is not felt); the size of a point and the grams that can be added are common practice, no source",
   },
   check: ({ targetPoints, targetIn, holderKind, holderMassG, balanceFraction, ...facts }) => {
     if (targetPoints === undefined) return fits();
@@ -89,8 +113,12 @@ export const swingWeightReachable = defineRule<Code>({
     const missing = readingNames.find((name) => known[name] === undefined);
     if (missing) return unsettled("mass-unknown", missing, { targetPoints });
     const hasAdapter = holderKind === "adapter";
-    if (hasAdapter && holderMassG === undefined) return unsettled("mass-unknown", "holderMassG", { targetPoints });
-    const readings = { ...known, adapterMassG: hasAdapter ? holderMassG : noAdapter } as Record<SwingWeightReading, Reading>;
+    if (hasAdapter && holderMassG === undefined)
+      return unsettled("mass-unknown", "holderMassG", { targetPoints });
+    const readings = { ...known, adapterMassG: hasAdapter ? holderMassG : noAdapter } as Record<
+      SwingWeightReading,
+      Reading
+    >;
     const club = { builtLengthIn: targetIn, readings };
     const reach = swingWeightReach(club);
     if (reach === undefined) return unsettled("balance-impossible", "balanceFromTipIn", { targetPoints });
@@ -102,7 +130,8 @@ export const swingWeightReachable = defineRule<Code>({
   say: {
     "mass-unknown": ({ targetPoints }, teller) =>
       `nobody can say whether the club reaches ${teller.points(Number(targetPoints))} while a mass, a balance or a length is missing`,
-    "balance-impossible": (_data, teller) => `the balance point stated for ${teller.part("shaft")} is one that no shaft has`,
+    "balance-impossible": (_data, teller) =>
+      `the balance point stated for ${teller.part("shaft")} is one that no shaft has`,
     "head-too-light": ({ targetPoints, points, maxG }, teller) =>
       `the club comes to about ${teller.points(Number(points))}, and even ${teller.grams(Number(maxG))} more at the head leave it short of ${teller.points(Number(targetPoints))}`,
     "head-too-heavy": ({ targetPoints, points, maxG }, teller) =>
@@ -135,5 +164,9 @@ export const swingWeightReachable = defineRule<Code>({
 
 function balanceFrom(fraction: Reading | undefined, length: Reading | undefined): Reading | undefined {
   if (fraction === undefined || length === undefined) return undefined;
-  return { value: fraction.value * length.value, plusMinus: fraction.plusMinus * length.value, source: fraction.source };
+  return {
+    value: fraction.value * length.value,
+    plusMinus: fraction.plusMinus * length.value,
+    source: fraction.source,
+  };
 }

@@ -55,11 +55,16 @@ const reamToIn = 0.37;
 /** A shaft tip has to enter the bore with room for epoxy and no more. Diameters decide this; form and depth are other rules. */
 export const tipEntersBore = defineRule<Code>({
   id: "tip-enters-bore",
-  intent: "The shaft tip has to enter the bore with room for a sound bond line, because a forced tip splits and a loose one comes out.",
+  intent:
+    "The shaft tip has to enter the bore with room for a sound bond line, because a forced tip splits and a loose one comes out.",
   strength: "must",
   grain: "interface",
   needs: { boreDiameterIn: "holder.bore.diameterIn", tipDiameterIn: "shaft.tip.diameterIn" },
-  uses: { material: "shaft.material", outsideDiameterIn: "holder.bore.outsideDiameterIn", holderKind: "holder.kind" },
+  uses: {
+    material: "shaft.material",
+    outsideDiameterIn: "holder.bore.outsideDiameterIn",
+    holderKind: "holder.kind",
+  },
   source: {
     title:
       "clearance bounds and wall limit from memory; bores over nominal: greenlanterngolf.com; sanding plated steel: myostrichgolf.com, tip preparation",
@@ -96,22 +101,31 @@ export const tipEntersBore = defineRule<Code>({
       `the bore of ${t.part("holder")} is ${t.inches(Number(d.clearanceIn))} wider than the tip of ${t.part("shaft")}, and no sleeve sold fills that`,
   },
   hint: {
-    "graphite-must-not-be-sanded": (_, t) => `a shaft with a smaller tip; clean old glue off the tip of ${t.part("shaft")} and measure again first`,
+    "graphite-must-not-be-sanded": (_, t) =>
+      `a shaft with a smaller tip; clean old glue off the tip of ${t.part("shaft")} and measure again first`,
     "tip-too-wide": () => "a shaft with a smaller tip, or something to hold it with a wider bore",
     "adapter-is-not-reamed": () => "the same adapter with a wider bore, or a shaft with a smaller tip",
     "wall-too-thin": () => `a shaft with a ${reamFromIn} in taper tip`,
     "bore-too-wide": () => "a shaft with a wider tip, or something to hold it with a smaller bore",
   },
   ask: {
-    boreDiameterIn: "What is the inside diameter of the bore? Measure its mouth, free of glue, with callipers or a plug gauge.",
-    tipDiameterIn: "What is the diameter of the shaft at its tip? Measure it with callipers, free of glue and paint.",
+    boreDiameterIn:
+      "What is the inside diameter of the bore? Measure its mouth, free of glue, with callipers or a plug gauge.",
+    tipDiameterIn:
+      "What is the diameter of the shaft at its tip? Measure it with callipers, free of glue and paint.",
     material: "Is the tip of the shaft steel or graphite? A magnet tells.",
     outsideDiameterIn: "What is the outside diameter of the hosel at its top, read with callipers?",
     shim: "Can you get a sleeve that fills the gap between this tip and this bore, and will it slide on without force?",
   },
 });
 
-function shimText(clearanceIn: unknown, wallIn: unknown, inches: (valueIn: number) => string, holder: string, shaft: string): string {
+function shimText(
+  clearanceIn: unknown,
+  wallIn: unknown,
+  inches: (valueIn: number) => string,
+  holder: string,
+  shaft: string,
+): string {
   return `the bore of ${holder} is ${inches(Number(clearanceIn))} wider than the tip of ${shaft}, which a sleeve with a wall of ${inches(Number(wallIn))} fills`;
 }
 
@@ -119,7 +133,8 @@ function judge(facts: Facts): Outcome<Code> {
   const clearanceIn = toRead(facts.boreDiameterIn.value - facts.tipDiameterIn.value);
   if (clearanceIn < 0) return judgeTight(facts, toRead(-clearanceIn));
   if (clearanceIn <= normalMaxIn) return fits();
-  if (clearanceIn <= beadsMaxIn) return fitsWithWork("thick-bond-line", [{ step: "glass-beads" }], { clearanceIn });
+  if (clearanceIn <= beadsMaxIn)
+    return fitsWithWork("thick-bond-line", [{ step: "glass-beads" }], { clearanceIn });
   return judgeLoose(facts, clearanceIn);
 }
 
@@ -127,13 +142,17 @@ function judgeTight(facts: Facts, overIn: number): Outcome<Code> {
   const sizes = ["boreDiameterIn", "tipDiameterIn"];
   if (overIn > sandingMaxIn) {
     if (!hasReamedSizes(facts)) return doesNotFit("tip-too-wide", sizes, { overIn });
-    if (facts.holderKind === "adapter") return doesNotFit("adapter-is-not-reamed", [...sizes, "holderKind"], { overIn });
+    if (facts.holderKind === "adapter")
+      return doesNotFit("adapter-is-not-reamed", [...sizes, "holderKind"], { overIn });
     return judgeReaming(facts);
   }
-  if (facts.material === "steel") return fitsWithWork("sand-to-enter", [{ step: "sand-steel-tip", data: { overIn } }], { overIn });
+  if (facts.material === "steel")
+    return fitsWithWork("sand-to-enter", [{ step: "sand-steel-tip", data: { overIn } }], { overIn });
   if (facts.material !== "graphite") return unsettled("material-decides", "material", { overIn });
-  if (facts.tipDiameterIn.source !== "measured") return unsettled("not-measured-closely", "tipDiameterIn", { overIn });
-  if (facts.boreDiameterIn.source !== "measured") return unsettled("not-measured-closely", "boreDiameterIn", { overIn });
+  if (facts.tipDiameterIn.source !== "measured")
+    return unsettled("not-measured-closely", "tipDiameterIn", { overIn });
+  if (facts.boreDiameterIn.source !== "measured")
+    return unsettled("not-measured-closely", "boreDiameterIn", { overIn });
   return doesNotFit("graphite-must-not-be-sanded", [...sizes, "material"], { overIn });
 }
 
@@ -151,7 +170,9 @@ function judgeReaming({ outsideDiameterIn }: Facts): Outcome<Code> {
 }
 
 function judgeLoose({ boreDiameterIn, tipDiameterIn }: Facts, clearanceIn: number): Outcome<Code> {
-  const shim = shims.find(({ tipIn, boreIn }) => isTipOf(tipDiameterIn.value, tipIn) && isBoreOf(boreDiameterIn.value, boreIn));
+  const shim = shims.find(
+    ({ tipIn, boreIn }) => isTipOf(tipDiameterIn.value, tipIn) && isBoreOf(boreDiameterIn.value, boreIn),
+  );
   const wallIn = toRead(clearanceIn / 2);
   if (shim) {
     const code = shim.isDoubtful ? "shim-advised-against" : "shim";

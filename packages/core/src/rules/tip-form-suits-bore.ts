@@ -32,7 +32,8 @@ const parallelIn = 0.37;
 /** A taper tip touches a parallel bore in a ring only, and a parallel tip a taper bore at its bottom: the forms have to match. */
 export const tipFormSuitsBore = defineRule<Code>({
   id: "tip-form-suits-bore",
-  intent: "A taper tip goes into a taper bore and a parallel tip into a parallel one, because otherwise the two touch only in a ring.",
+  intent:
+    "A taper tip goes into a taper bore and a parallel tip into a parallel one, because otherwise the two touch only in a ring.",
   strength: "must",
   grain: "interface",
   needs: {},
@@ -43,13 +44,16 @@ export const tipFormSuitsBore = defineRule<Code>({
     boreDiameterIn: "holder.bore.diameterIn",
   },
   source: {
-    title: "marathonsportsagency.blog: taper iron tips are 0.355 in and reach 0.370 in about 2 in up, parallel iron tips are 0.370 in",
+    title:
+      "marathonsportsagency.blog: taper iron tips are 0.355 in and reach 0.370 in about 2 in up, parallel iron tips are 0.370 in",
     at: "2024-12-09",
   },
   check: (facts) => smallestRefusal(judge, pick(facts)),
   say: {
-    "tip-form-unknown": (_, t) => `nobody has said whether the tip of ${t.part("shaft")} is taper or parallel, and its size does not tell`,
-    "bore-form-unknown": (_, t) => `nobody has said whether the bore of ${t.part("holder")} is taper or parallel, and its size does not tell`,
+    "tip-form-unknown": (_, t) =>
+      `nobody has said whether the tip of ${t.part("shaft")} is taper or parallel, and its size does not tell`,
+    "bore-form-unknown": (_, t) =>
+      `nobody has said whether the bore of ${t.part("holder")} is taper or parallel, and its size does not tell`,
     "tip-mislabelled": (d, t) =>
       `${t.part("shaft")} is described as ${t.inches(Number(d.diameterIn))} ${d.form}, which is the usual mix-up: 0.355 in is the taper size and 0.370 in the parallel one`,
     "bore-mislabelled": (d, t) =>
@@ -60,8 +64,10 @@ export const tipFormSuitsBore = defineRule<Code>({
       `the taper tip of ${t.part("shaft")} goes into the parallel bore of ${t.part("holder")} only in a sleeve made for it, which is done, though one trade writer advises against it`,
     "parallel-tip-after-reaming": (_, t) =>
       `the parallel tip of ${t.part("shaft")} goes into the taper bore of ${t.part("holder")} only once that has been reamed parallel`,
-    "tip-size-decides": (_, t) => `the forms of the tip of ${t.part("shaft")} and the bore of ${t.part("holder")} differ, and the size of the tip decides whether anything can be done`,
-    "bore-size-decides": (_, t) => `the forms of the tip of ${t.part("shaft")} and the bore of ${t.part("holder")} differ, and the size of the bore decides whether anything can be done`,
+    "tip-size-decides": (_, t) =>
+      `the forms of the tip of ${t.part("shaft")} and the bore of ${t.part("holder")} differ, and the size of the tip decides whether anything can be done`,
+    "bore-size-decides": (_, t) =>
+      `the forms of the tip of ${t.part("shaft")} and the bore of ${t.part("holder")} differ, and the size of the bore decides whether anything can be done`,
     "taper-tip-in-parallel-bore": (_, t) =>
       `the tip of ${t.part("shaft")} is taper and the bore of ${t.part("holder")} is parallel, so they would touch only in a ring, and no sleeve is sold for these sizes`,
     "parallel-tip-in-taper-bore": (_, t) =>
@@ -72,8 +78,10 @@ export const tipFormSuitsBore = defineRule<Code>({
     "parallel-tip-in-taper-bore": () => "a shaft with a 0.355 in taper tip made for this club",
   },
   ask: {
-    tipForm: "Is the shaft's tip taper or parallel? Read callipers at the end and again 2 in up: a taper iron tip reads 0.355 in and then 0.370 in, a parallel one the same twice.",
-    boreForm: "Is the bore taper or parallel? A plug of 0.370 in goes to the bottom of a parallel iron bore and sticks at the mouth of a taper one.",
+    tipForm:
+      "Is the shaft's tip taper or parallel? Read callipers at the end and again 2 in up: a taper iron tip reads 0.355 in and then 0.370 in, a parallel one the same twice.",
+    boreForm:
+      "Is the bore taper or parallel? A plug of 0.370 in goes to the bottom of a parallel iron bore and sticks at the mouth of a taper one.",
     tipDiameterIn: "What is the diameter of the shaft at its tip, read with callipers?",
     boreDiameterIn: "What is the inside diameter of the bore, read with callipers or a plug gauge?",
   },
@@ -86,10 +94,16 @@ function pick({ tipForm, boreForm, tipDiameterIn, boreDiameterIn }: Facts): Fact
 
 function judge({ tipForm, boreForm, tipDiameterIn, boreDiameterIn }: Facts): Outcome<Code> {
   if (tipDiameterIn && isMislabelled(tipDiameterIn, tipForm)) {
-    return unsettled("tip-mislabelled", "tipForm", { diameterIn: tipDiameterIn.value, form: String(tipForm) });
+    return unsettled("tip-mislabelled", "tipForm", {
+      diameterIn: tipDiameterIn.value,
+      form: String(tipForm),
+    });
   }
   if (boreDiameterIn && isMislabelled(boreDiameterIn, boreForm)) {
-    return unsettled("bore-mislabelled", "boreForm", { diameterIn: boreDiameterIn.value, form: String(boreForm) });
+    return unsettled("bore-mislabelled", "boreForm", {
+      diameterIn: boreDiameterIn.value,
+      form: String(boreForm),
+    });
   }
   const tip = tipForm ?? formBySize(tipDiameterIn);
   const bore = boreForm ?? formBySize(boreDiameterIn);

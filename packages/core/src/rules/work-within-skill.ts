@@ -3,16 +3,17 @@ import { type Skill, skills } from "../parts/goal.ts";
 import { defineRule } from "./rule.ts";
 
 const names: Readonly<Record<Skill, string>> = {
-  screw: "turning a screw",
-  regrip: "changing a grip",
-  bond: "pulling and bonding a shaft",
-  machine: "reaming or turning metal",
+  screw: "turn a screw",
+  regrip: "change a grip",
+  bond: "pull and bond a shaft",
+  machine: "ream or turn metal",
 };
 
 /** The work a club asks for has to be work the user does. */
 export const workWithinSkill = defineRule({
   id: "work-within-skill",
-  intent: "The work has to stay within what the user does, because work beyond it ends in a ruined part or an unsafe club.",
+  intent:
+    "The work has to stay within what the user does, because work beyond it ends in a ruined part or an unsafe club.",
   strength: "must",
   grain: "interface",
   needs: {},
@@ -25,10 +26,11 @@ export const workWithinSkill = defineRule({
   },
   say: {
     "beyond-skill": ({ workSkill, goalSkill }) =>
-      `it takes ${names[workSkill as Skill]}, and the most you allowed is ${names[goalSkill as Skill]}`,
+      `somebody has to ${names[workSkill as Skill]}, and the most you allowed is to ${names[goalSkill as Skill]}`,
   },
   hint: {
-    "beyond-skill": ({ workSkill }) => `somebody who does ${names[workSkill as Skill]}, or allow it in the goal if you do`,
+    "beyond-skill": ({ workSkill }) =>
+      `somebody who can ${names[workSkill as Skill]}, or a goal that allows it if you can`,
   },
   ask: {},
 });
