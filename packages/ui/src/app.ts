@@ -95,7 +95,7 @@ export class FerruleApp extends LitElement {
 
   override render() {
     return html`
-      <a class="skip button" href="#content" @click=${this.#skip}>Skip to the content</a>
+      <nav aria-label="Short cut"><a class="skip button" href="#content" @click=${this.#skip}>Skip to the content</a></nav>
       <ferrule-header .path=${this.path}></ferrule-header>
       <main
         id="content"

@@ -41,6 +41,14 @@ export const workListStyles = css`
   .caution strong {
     color: var(--work);
   }
+  .caution ul {
+    margin: 0.2rem 0 0;
+    padding-left: 1.1rem;
+    max-width: 75ch;
+  }
+  .caution li {
+    margin: 0.25rem 0;
+  }
 `;
 
 /** The steps at the bench in order; each caution stands at the step it belongs to. */
@@ -57,5 +65,12 @@ function stepRow(step: WorkStep, currency: string): TemplateResult {
   ];
   return html`<p>${sentence(step.text)}</p>
     <p class="small soft">${facts.filter(Boolean).join(" · ")}${step.parts.length > 0 ? html` · <span class="mono">${step.parts.join(", ")}</span>` : ""}</p>
-    ${step.cautions.map((caution) => html`<p class="caution small"><strong>Take care.</strong> ${sentence(caution.text)}</p>`)}`;
+    ${step.cautions.length > 0 ? cautionBox(step.cautions) : ""}`;
+}
+
+function cautionBox(cautions: WorkStep["cautions"]): TemplateResult {
+  return html`<div class="caution small">
+    <strong>Take care</strong>
+    <ul>${cautions.map(({ text }) => html`<li>${sentence(text)}</li>`)}</ul>
+  </div>`;
 }
