@@ -56,7 +56,16 @@ export const cases: Readonly<Record<string, readonly string[]>> = {
     gripped,
     "claim receiver=Alder adapter=Birch verdict=fits evidence=seller-said",
   ],
-  "graphite-tip-too-wide": [driver, alder, wood.replace("0.335m", "0.341m"), grip, bonding],
+  "graphite-tip-too-wide": [
+    iron,
+    ironShaft
+      .replace("steel", "graphite")
+      .replace("0.37m", "0.372m")
+      .replace(/deniedFaults.*/, looked),
+    grip,
+    bonding,
+  ],
+  "no-adapter-takes-the-tip": [driver, alder, wood.replace("0.335m", "0.341m"), grip, bonding],
   shim: [driver, alder.replace("0.339m", "0.35m"), wood, grip, bonding],
   "sand-a-steel-tip": [iron.replace("0.37m", "0.369m"), ironShaft.replace("0.37m", "0.371m"), grip, bonding],
   ream: [
@@ -73,6 +82,12 @@ export const cases: Readonly<Record<string, readonly string[]>> = {
   ],
   "dented-shaft": [driver, alder, wood.replace(looked, "faults=dent-shaft"), grip, onShaft, gripped],
   "too-short-for-the-target": [
+    `${iron} socket.bbgmIn=1m`,
+    ironShaft,
+    `${grip} capThicknessIn=0.2m`,
+    "goal skill=bond playingLengthIn=44",
+  ],
+  "perhaps-too-short-for-the-target": [
     driver,
     alder,
     wood.replace("44m", "41m"),
@@ -85,9 +100,19 @@ export const cases: Readonly<Record<string, readonly string[]>> = {
     `${alder} massG=8m`,
     `${wood.replace("44m", "45m")} massG=58m balanceFromTipIn=23`,
     `${grip} massG=50m`,
-    "goal skill=bond playingLengthIn=45 swingWeightPoints=32",
+    "goal skill=bond playingLengthIn=45 swingWeightPoints=36",
   ],
   "nothing-known": ["head H", "shaft S", "grip G", bonding],
+  "wish-for-another-hand-and-flex": [
+    driver,
+    "head L clubType=driver hand=left socket.type=receiver socket.family=Alder",
+    alder,
+    wood,
+    grip,
+    onShaft,
+    gripped,
+    "goal hand=right flex=regular",
+  ],
   "missing-fact": [driver, alder, wood.replace(" tip.diameterIn=0.335m", ""), grip, bonding],
   "length-on-no-basis": [
     driver,
@@ -96,7 +121,7 @@ export const cases: Readonly<Record<string, readonly string[]>> = {
     grip,
     onShaft,
     gripped,
-    "goal skill=regrip playingLengthIn=45",
+    "goal skill=bond playingLengthIn=45",
   ],
   "donor-club": [
     driver,
@@ -109,5 +134,13 @@ export const cases: Readonly<Record<string, readonly string[]>> = {
     gripped,
   ],
   "adapter-wanted": [driver, wood, grip, bonding],
-  "shaft-and-head-wanted": [driver, birch, wood, grip, onShaft, gripped, "goal playingLengthIn=45"],
+  "shaft-and-head-wanted": [
+    driver,
+    birch,
+    wood,
+    grip,
+    onShaft,
+    gripped,
+    "goal skill=machine playingLengthIn=45",
+  ],
 };

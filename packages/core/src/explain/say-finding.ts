@@ -38,15 +38,31 @@ function clauseOf({ compiled, outcome, missing }: RouteFinding, context: Context
   const say = compiled.rule.say[outcome.code ?? ""];
   if (!say) throw new Error(`the rule ${compiled.rule.id} has no words for its code "${outcome.code}"`);
   const clause = say(outcome.data ?? {}, teller);
-  return outcome.verdict === "unsettled" && missing.length > 0
-    ? `${clause}, if ${missing.map(wordsOf).join(" and ")} ${missing.length > 1 ? "are" : "is"} what it usually is`
-    : clause;
+  if (outcome.verdict !== "unsettled" || missing.length === 0) return clause;
+  const usual = missing.length > 1 ? "are what they usually are" : "is what it usually is";
+  return `${clause}, if ${missing.map(wordsOf).join(" and ")} ${usual}`;
 }
+
+/** Facts whose short name is not what somebody would call them. */
+const factWords: Readonly<Record<string, string>> = {
+  suits: "intended club type",
+  socketType: "kind of socket",
+  depthIn: "bore depth",
+  bbgmIn: "height of the bore's bottom above the ground",
+  aloneLengthIn: "length of the bare shaft",
+  receiverFamily: "adapter family",
+  adapterFamily: "family",
+  holderMassG: "mass of the adapter",
+  cgAlongAxisIn: "height of the head's centre of mass",
+  cgFromCapIn: "balance point of the grip",
+  balanceFromTipIn: "balance point of the shaft",
+  balanceFraction: "balance point of the shaft",
+};
 
 /** "tipDiameterIn" as "the tip diameter": a name less its unit. */
 function wordsOf(name: string): string {
   const bare = name.replace(/(In|G|Deg|Cm3|Cpm)$/, "");
-  return `the ${bare.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase()}`;
+  return `the ${factWords[name] ?? bare.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase()}`;
 }
 
 function ofPart(compiled: CompiledRule, name: string, context: Context): string {

@@ -23,7 +23,7 @@ cases(receiverTakesAdapter, [
     verdict: "does-not-fit",
     code: "other-family",
     because: ["receiverFamily", "adapterFamily"],
-    says: /^the head takes adapters of family Weir 2, the adapter is of family Weir 1, and no fit claim joins the two \/ an adapter of family Weir 2/,
+    says: /^the head takes adapters of family Weir 2, the adapter is of family Weir 1, and no fit claim says that the two fit \/ an adapter of family Weir 2/,
   },
   {
     title: "a claim about other families does not help",

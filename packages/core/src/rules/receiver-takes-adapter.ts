@@ -51,11 +51,11 @@ export const receiverTakesAdapter = defineRule<Code>({
     "claimed-not-to-fit": (d) =>
       `${evidenceWords[String(d.evidence)]} that family ${d.adapterFamily} does not fit a receiver of family ${d.receiverFamily}`,
     "other-family": (d, t) =>
-      `${t.part("head")} takes adapters of family ${d.receiverFamily}, ${t.part("adapter")} is of family ${d.adapterFamily}, and no fit claim joins the two`,
+      `${t.part("head")} takes adapters of family ${d.receiverFamily}, ${t.part("adapter")} is of family ${d.adapterFamily}, and no fit claim says that the two fit`,
   },
   hint: {
     "other-family": (d) =>
-      `an adapter of family ${d.receiverFamily}, or a fit claim by somebody who has tried this pair`,
+      `an adapter of family ${d.receiverFamily}, or the word of somebody who has tried the two and found that they fit`,
     "claimed-not-to-fit": (d) => `an adapter of family ${d.receiverFamily} that is not claimed to fail here`,
   },
   ask: {
