@@ -1,12 +1,13 @@
 import { readFileSync } from "node:fs";
-import { clubsForHead, readyBench, rules } from "../packages/core/dist/index.js";
 import { judgeRoute } from "../packages/core/dist/graph/judge-route.js";
 import { contextOf, routeOf } from "../packages/core/dist/graph/route.js";
+import { clubsForHead, readyBench, rules } from "../packages/core/dist/index.js";
 import { openOptions } from "../packages/core/dist/resolve/pair-options.js";
 import { listedHead, seededBench } from "./seeded-bench.mjs";
 import { sqlJoin } from "./sql-join.mjs";
 
-const table = (name) => JSON.parse(readFileSync(new URL(`../data/reference/${name}.json`, import.meta.url), "utf8"));
+const table = (name) =>
+  JSON.parse(readFileSync(new URL(`../data/reference/${name}.json`, import.meta.url), "utf8"));
 const reference = { typical: table("typical"), work: table("work"), cautions: table("cautions") };
 const rounds = 9;
 
@@ -16,13 +17,19 @@ function nestedLoop({ graph }, head) {
   return graph.at.shaft.filter((shaft) => {
     const options = openOptions(head, shaft, graph);
     const refused = options.every(({ chosen, joined, joinSteps }) =>
-      judgeRoute(musts, contextOf(chosen, graph), joined, joinSteps, graph.work).some(({ outcome }) => outcome.verdict === "does-not-fit"),
+      judgeRoute(musts, contextOf(chosen, graph), joined, joinSteps, graph.work).some(
+        ({ outcome }) => outcome.verdict === "does-not-fit",
+      ),
     );
     if (refused) return false;
-    const [adapter, grip] = ["tip", "butt"].map((port) => graph.parts.get(graph.occupancy.at(shaft.id, port)?.other));
+    const [adapter, grip] = ["tip", "butt"].map((port) =>
+      graph.parts.get(graph.occupancy.at(shaft.id, port)?.other),
+    );
     if (!adapter || !grip) return false;
     const { chosen, joined, steps } = routeOf({ head, adapter, shaft, grip }, graph.occupancy);
-    return judgeRoute(musts, contextOf(chosen, graph), joined, steps, graph.work).every(({ outcome }) => outcome.verdict !== "does-not-fit");
+    return judgeRoute(musts, contextOf(chosen, graph), joined, steps, graph.work).every(
+      ({ outcome }) => outcome.verdict !== "does-not-fit",
+    );
   });
 }
 
@@ -54,7 +61,11 @@ function measure(count) {
     const warm = timed(() => clubsForHead(ready, { ...head, id: `listed again ${round}` }));
     const loop = timed(() => nestedLoop(ready, head));
     const joined = timed(() => sql.answer(head));
-    const ids = (list) => list.map(({ id }) => id).sort().join(" ");
+    const ids = (list) =>
+      list
+        .map(({ id }) => id)
+        .sort()
+        .join(" ");
     const found = ids(cold.result.map(({ shaft }) => shaft));
     if (found !== ids(loop.result)) throw new Error(`the nested loop disagrees on ${count} parts`);
     if (found !== ids(joined.result)) throw new Error(`the SQL join disagrees on ${count} parts`);
@@ -64,11 +75,21 @@ function measure(count) {
     joins.push(joined.ms);
     clubs += cold.result.length;
   }
-  return { count, buildMs: built.ms, clubs: clubs / rounds, firstMs: median(first), ms: median(ours), loopMs: median(loops), sqlMs: median(joins) };
+  return {
+    count,
+    buildMs: built.ms,
+    clubs: clubs / rounds,
+    firstMs: median(first),
+    ms: median(ours),
+    loopMs: median(loops),
+    sqlMs: median(joins),
+  };
 }
 
 const rows = [100, 1000, 10000].map(measure);
-console.log(`one listed head against a seeded bench, skill "screw", median of ${rounds} heads; the three answers are compared and equal`);
+console.log(
+  `one listed head against a seeded bench, skill "screw", median of ${rounds} heads; the three answers are compared and equal`,
+);
 console.table(
   rows.map((row) => ({
     parts: row.count,

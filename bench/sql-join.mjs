@@ -19,14 +19,21 @@ export function sqlJoin(graph) {
   `);
   const addShaft = database.prepare("insert into shaft values (?, ?, ?, ?, ?)");
   for (const { id, suits, faults, tip } of graph.at.shaft) {
-    addShaft.run(id, suits, faults.length === 0 ? 1 : 0, graph.occupancy.at(id, "butt") ? 1 : 0, tip.diameterIn);
+    addShaft.run(
+      id,
+      suits,
+      faults.length === 0 ? 1 : 0,
+      graph.occupancy.at(id, "butt") ? 1 : 0,
+      tip.diameterIn,
+    );
   }
   const addAdapter = database.prepare("insert into adapter values (?, ?, ?, ?, ?)");
   for (const { id, family, hand, bore } of graph.at.adapter) {
     addAdapter.run(id, graph.occupancy.at(id, "bore")?.other ?? null, family, hand, bore.diameterIn);
   }
   const addClaim = database.prepare("insert into claim values (?, ?, ?)");
-  for (const { receiver, adapter, verdict } of decided(graph.claims)) addClaim.run(receiver, adapter, verdict);
+  for (const { receiver, adapter, verdict } of decided(graph.claims))
+    addClaim.run(receiver, adapter, verdict);
   const query = database.prepare(`
     select shaft.id from adapter join shaft on shaft.id = adapter.shaft
     where adapter.family in (

@@ -6,4 +6,8 @@ function table(name: string): unknown {
 }
 
 /** The reference tables as the server reads them. */
-export const reference = { typical: table("typical"), work: table("work"), cautions: table("cautions") } as Reference;
+export const reference = {
+  typical: table("typical"),
+  work: table("work"),
+  cautions: table("cautions"),
+} as Reference;

@@ -28,12 +28,19 @@ interface WrittenPart {
 interface WrittenBench {
   readonly parts: readonly WrittenPart[];
   readonly joints: readonly Joint[];
-  readonly claims: readonly { readonly id: string; readonly receiver: string; readonly adapter: string; readonly evidence: string }[];
+  readonly claims: readonly {
+    readonly id: string;
+    readonly receiver: string;
+    readonly adapter: string;
+    readonly evidence: string;
+  }[];
   readonly goal: unknown;
 }
 
 const readme = readFileSync(new URL("../../data/README.md", import.meta.url), "utf8");
-const bench: WrittenBench = JSON.parse(readFileSync(new URL("../../data/demo/bench.json", import.meta.url), "utf8"));
+const bench: WrittenBench = JSON.parse(
+  readFileSync(new URL("../../data/demo/bench.json", import.meta.url), "utf8"),
+);
 
 const fieldsOfKind: Readonly<Record<PartKind, readonly string[]>> = {
   head: Object.keys(headSchema.shape),
@@ -87,7 +94,9 @@ describe("the demo bench", () => {
 
   it("uses no field that its kind of part does not have", () => {
     const unknown = bench.parts.flatMap((part) =>
-      Object.keys(part).filter((field) => !fieldsOfKind[part.kind].includes(field)).map((field) => `${part.id}.${field}`),
+      Object.keys(part)
+        .filter((field) => !fieldsOfKind[part.kind].includes(field))
+        .map((field) => `${part.id}.${field}`),
     );
     expect(unknown).toEqual([]);
   });
@@ -97,10 +106,13 @@ describe("the demo bench", () => {
     expect(bench.parts.length).toBeLessThanOrEqual(75);
   });
 
-  it.each(["parts", "joints", "claims"] as const)("keeps its %s in the order of their ids, each once", (list) => {
-    const ids = bench[list].map(({ id }) => id ?? "(no id)");
-    expect(ids).toEqual([...new Set(ids)].sort());
-  });
+  it.each(["parts", "joints", "claims"] as const)(
+    "keeps its %s in the order of their ids, each once",
+    (list) => {
+      const ids = bench[list].map(({ id }) => id ?? "(no id)");
+      expect(ids).toEqual([...new Set(ids)].sort());
+    },
+  );
 
   it("has every kind of part, every type of club and both hands", () => {
     const heads = bench.parts.filter((part) => part.kind === "head");
@@ -111,7 +123,9 @@ describe("the demo bench", () => {
 
   it("joins only parts it has, of kinds that such a joint connects", () => {
     for (const { type, parts } of bench.joints) {
-      expect(kindsJoined[type], parts.join("-")).toContain(parts.map((id) => kindOf.get(id) ?? "missing").join("-"));
+      expect(kindsJoined[type], parts.join("-")).toContain(
+        parts.map((id) => kindOf.get(id) ?? "missing").join("-"),
+      );
     }
   });
 
@@ -135,7 +149,8 @@ describe("the demo bench", () => {
   it("states every price in euros and the day beside it", () => {
     const paid = bench.parts.filter((part) => part.paid !== undefined);
     expect(paid.length).toBeGreaterThan(40);
-    for (const part of paid) expect(part, part.id).toMatchObject({ paid: { currency: "EUR" }, acquiredOn: expect.any(String) });
+    for (const part of paid)
+      expect(part, part.id).toMatchObject({ paid: { currency: "EUR" }, acquiredOn: expect.any(String) });
   });
 
   it("has every part and claim that data/README.md points at", () => {

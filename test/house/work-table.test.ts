@@ -38,8 +38,12 @@ it("has words and a source for every caution that a step names, and names every 
 
 it("warns where heat, glue, dust, blades or a first swing can hurt", () => {
   const cautionsOf = (step: string) => work.find((row) => row.step === step)?.cautions;
-  expect(cautionsOf("pull-head")).toEqual(expect.arrayContaining(["graphite-heat-window", "pull-straight", "hot-epoxy-fumes"]));
-  expect(cautionsOf("bond-tip")).toEqual(expect.arrayContaining(["epoxy-skin", "composite-dust", "cure-fully"]));
+  expect(cautionsOf("pull-head")).toEqual(
+    expect.arrayContaining(["graphite-heat-window", "pull-straight", "hot-epoxy-fumes"]),
+  );
+  expect(cautionsOf("bond-tip")).toEqual(
+    expect.arrayContaining(["epoxy-skin", "composite-dust", "cure-fully"]),
+  );
   expect(cautionsOf("ream-bore")).toEqual(expect.arrayContaining(["clamp-and-goggles", "cannot-be-undone"]));
   expect(cautionsOf("grip-cut-off")).toContain("blades");
   expect(cautionsOf("screw-in")).toContain("first-swings");

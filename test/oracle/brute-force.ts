@@ -1,8 +1,8 @@
+import { type Part, type Reference, type Skill, skills, type Verdict, verdicts } from "@ferrule/core";
 import { compileRule } from "../../packages/core/src/graph/compiled-rule.ts";
 import type { Context } from "../../packages/core/src/graph/context.ts";
 import { judgeRoute } from "../../packages/core/src/graph/judge-route.ts";
 import type { Place } from "../../packages/core/src/graph/shape.ts";
-import { type Part, type Reference, type Skill, skills, type Verdict, verdicts } from "@ferrule/core";
 import { rules } from "../../packages/core/src/rules/index.ts";
 import type { SmallBench } from "./random-bench.ts";
 
@@ -42,7 +42,8 @@ function verdictOf(parts: Combination, bench: SmallBench, reference: Reference):
   const { head, adapter, shaft, grip } = parts;
   const socket = head.kind === "head" ? head.socket?.type : undefined;
   if (adapter ? socket === "bore" : socket === "receiver") return "does-not-fit";
-  const joined = (a: string, b: string) => bench.joints.some((joint) => joint.parts.includes(a) && joint.parts.includes(b));
+  const joined = (a: string, b: string) =>
+    bench.joints.some((joint) => joint.parts.includes(a) && joint.parts.includes(b));
   const links: [Part, Part, Place, Place, Skill][] = adapter
     ? [
         [head, adapter, "head", "adapter", "screw"],
@@ -71,9 +72,17 @@ function verdictOf(parts: Combination, bench: SmallBench, reference: Reference):
   };
   const work = new Map(reference.work.map((row) => [row.step, row]));
   const stand = reference.work.find((row) => row.skill === skill) as { step: string };
-  const judged = judgeRoute(compiled, context, [...sets, ...standing, ...whole], [{ step: stand.step }], work);
+  const judged = judgeRoute(
+    compiled,
+    context,
+    [...sets, ...standing, ...whole],
+    [{ step: stand.step }],
+    work,
+  );
   const worst = Math.max(...judged.map(({ outcome }) => verdicts.indexOf(outcome.verdict)));
-  const steps = judged.flatMap(({ outcome }) => outcome.steps ?? []).map(({ step }) => work.get(step)?.skill ?? "screw");
+  const steps = judged
+    .flatMap(({ outcome }) => outcome.steps ?? [])
+    .map(({ step }) => work.get(step)?.skill ?? "screw");
   const needsWork = highest([skill, ...steps]) !== "screw";
   return worst === 0 && needsWork ? "fits-with-work" : (verdicts[worst] as Verdict);
 }
@@ -87,7 +96,9 @@ function undoing(missing: readonly [Part, Part, Place, Place, Skill][], bench: S
       if (placeB === "adapter") return type === "screwed" && parts.includes(b.id);
       return type === "bonded" && (parts.includes(a.id) || parts.includes(b.id));
     });
-    return inTheWay.map(({ type }): Skill => (type === "screwed" ? "screw" : type === "gripped" ? "regrip" : "bond"));
+    return inTheWay.map(
+      ({ type }): Skill => (type === "screwed" ? "screw" : type === "gripped" ? "regrip" : "bond"),
+    );
   });
 }
 

@@ -1,5 +1,5 @@
-import fc from "fast-check";
 import type { Claim, Goal, Joint, Part } from "@ferrule/core";
+import fc from "fast-check";
 
 /** A bench small enough to list every combination of its parts. */
 export interface SmallBench {
@@ -27,7 +27,11 @@ const head = fc.record({
         bbgmIn: maybe(fc.constantFrom(0.75, 1.25)),
         outsideDiameterIn: maybe(fc.constantFrom(0.44, 0.53)),
       }),
-      fc.record({ type: fc.constant("receiver"), family: maybe(families), seatToGroundIn: maybe(fc.constantFrom(2, 2.5)) }),
+      fc.record({
+        type: fc.constant("receiver"),
+        family: maybe(families),
+        seatToGroundIn: maybe(fc.constantFrom(2, 2.5)),
+      }),
     ),
   ),
 });
@@ -35,7 +39,12 @@ const head = fc.record({
 const adapter = fc.record({
   family: maybe(families),
   hand: maybe(fc.constantFrom("right", "left", "either")),
-  bore: maybe(fc.record({ diameterIn: maybe(fc.constantFrom(0.335, 0.35, 0.37)), depthIn: maybe(fc.constantFrom(0.9, 1.3)) })),
+  bore: maybe(
+    fc.record({
+      diameterIn: maybe(fc.constantFrom(0.335, 0.35, 0.37)),
+      depthIn: maybe(fc.constantFrom(0.9, 1.3)),
+    }),
+  ),
   tiltDeg: maybe(fc.constantFrom(0, 1.5)),
   faults: maybe(fc.constantFrom([], ["adapter-damaged"])),
 });
@@ -45,7 +54,10 @@ const shaft = fc.record({
   material: maybe(fc.constantFrom("graphite", "steel")),
   flex: maybe(fc.constantFrom("regular", "stiff")),
   length: maybe(
-    fc.record({ lengthIn: fc.constantFrom(30, 38, 44), basis: maybe(fc.constantFrom("shaft-alone", "playing", "with-adapter", "unstated")) }),
+    fc.record({
+      lengthIn: fc.constantFrom(30, 38, 44),
+      basis: maybe(fc.constantFrom("shaft-alone", "playing", "with-adapter", "unstated")),
+    }),
   ),
   tip: maybe(
     fc.record({
@@ -59,7 +71,10 @@ const shaft = fc.record({
   faults: maybe(fc.constantFrom([], ["paint-wear-shaft"], ["dent-shaft"], ["rust"])),
 });
 
-const grip = fc.record({ coreDiameterIn: maybe(fc.constantFrom(0.53, 0.58, 0.6)), lengthIn: maybe(fc.constantFrom(6.5, 10.5)) });
+const grip = fc.record({
+  coreDiameterIn: maybe(fc.constantFrom(0.53, 0.58, 0.6)),
+  lengthIn: maybe(fc.constantFrom(6.5, 10.5)),
+});
 
 const claim = fc.record({
   receiver: families,
@@ -97,7 +112,12 @@ export const smallBench: fc.Arbitrary<SmallBench> = fc
       ...drawn.shafts.map((part, index) => ({ ...part, id: `S${index}`, kind: "shaft" })),
       ...drawn.grips.map((part, index) => ({ ...part, id: `G${index}`, kind: "grip" })),
     ].map((part) => JSON.parse(JSON.stringify(part)) as Part);
-    return { parts, joints: drawJoints(drawn.draws, drawn), claims: clean(drawn.claims) as Claim[], goal: clean(drawn.goal) as Goal };
+    return {
+      parts,
+      joints: drawJoints(drawn.draws, drawn),
+      claims: clean(drawn.claims) as Claim[],
+      goal: clean(drawn.goal) as Goal,
+    };
   });
 
 function clean(value: unknown): unknown {
@@ -115,10 +135,25 @@ interface Counts {
 function drawJoints(numbers: readonly number[], { heads, adapters, shafts, grips }: Counts): Joint[] {
   const joints: Joint[] = [];
   const taken = new Set<string>();
-  const join = (type: Joint["type"], a: string, aCount: number, b: string, bCount: number, draw: number, at: number) => {
+  const join = (
+    type: Joint["type"],
+    a: string,
+    aCount: number,
+    b: string,
+    bCount: number,
+    draw: number,
+    at: number,
+  ) => {
     const first = `${a}${draw % Math.max(aCount, 1)}`;
     const second = `${b}${at}`;
-    if (draw > 3 || aCount === 0 || at >= bCount || taken.has(`${first} ${type}`) || taken.has(`${second} ${type}`)) return;
+    if (
+      draw > 3 ||
+      aCount === 0 ||
+      at >= bCount ||
+      taken.has(`${first} ${type}`) ||
+      taken.has(`${second} ${type}`)
+    )
+      return;
     taken.add(`${first} ${type}`).add(`${second} ${type}`);
     joints.push({ type, parts: [first, second] });
   };
@@ -127,7 +162,8 @@ function drawJoints(numbers: readonly number[], { heads, adapters, shafts, grips
     join("bonded", "A", adapters.length, "S", shafts.length, inAdapter, at);
     join("gripped", "G", grips.length, "S", shafts.length, withGrip, at);
     join("screwed", "H", heads.length, "A", adapters.length, screwed, at);
-    if (!taken.has(`H${inHead % heads.length} screwed`) && inHead < 2) join("bonded", "H", heads.length, "S", shafts.length, inHead, at);
+    if (!taken.has(`H${inHead % heads.length} screwed`) && inHead < 2)
+      join("bonded", "H", heads.length, "S", shafts.length, inHead, at);
   }
   return joints.filter((joint) => noHeadTwice(joint, joints));
 }
@@ -135,5 +171,7 @@ function drawJoints(numbers: readonly number[], { heads, adapters, shafts, grips
 /** A head with a shaft bonded in it can have no adapter screwed in it as well. */
 function noHeadTwice(joint: Joint, joints: readonly Joint[]): boolean {
   const [first] = joint.parts;
-  return joint.type !== "screwed" || !joints.some(({ type, parts }) => type === "bonded" && parts[0] === first);
+  return (
+    joint.type !== "screwed" || !joints.some(({ type, parts }) => type === "bonded" && parts[0] === first)
+  );
 }

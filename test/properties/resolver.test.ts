@@ -1,11 +1,11 @@
+import type { Resolution } from "@ferrule/core";
+import { skills } from "@ferrule/core";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { graphOf } from "../../packages/core/src/graph/bench-graph.ts";
 import { refusesOn } from "../../packages/core/src/resolve/proof.ts";
 import { resolveBench } from "../../packages/core/src/resolve/resolve-bench.ts";
 import { rules } from "../../packages/core/src/rules/index.ts";
-import type { Resolution } from "@ferrule/core";
-import { skills } from "@ferrule/core";
 import { bruteForce } from "../oracle/brute-force.ts";
 import { type SmallBench, smallBench } from "../oracle/random-bench.ts";
 import { reference } from "../reference-tables.ts";
@@ -18,14 +18,17 @@ function resolve(bench: SmallBench): Resolution {
   return result.resolution;
 }
 
-const pairs = ({ clubs }: Resolution) => new Map(clubs.map(({ head, shaft, verdict }) => [`${head} ${shaft}`, verdict]));
+const pairs = ({ clubs }: Resolution) =>
+  new Map(clubs.map(({ head, shaft, verdict }) => [`${head} ${shaft}`, verdict]));
 
 describe("the resolver", () => {
   it("agrees with listing every combination, on every pair of head and shaft", () => {
     fc.assert(
       fc.property(smallBench, (bench) => {
         const expected = bruteForce(bench, reference);
-        expect(Object.fromEntries([...pairs(resolve(bench))].sort())).toEqual(Object.fromEntries([...expected].sort()));
+        expect(Object.fromEntries([...pairs(resolve(bench))].sort())).toEqual(
+          Object.fromEntries([...expected].sort()),
+        );
       }),
       runs,
     );
@@ -35,14 +38,24 @@ describe("the resolver", () => {
     let proofs = 0;
     fc.assert(
       fc.property(smallBench, (bench) => {
-        const built = graphOf({ ...bench, goal: { ...bench.goal, skill: bench.goal.skill ?? "screw" } }, rules, reference);
+        const built = graphOf(
+          { ...bench, goal: { ...bench.goal, skill: bench.goal.skill ?? "screw" } },
+          rules,
+          reference,
+        );
         if (!built.ok) throw new Error(JSON.stringify(built.refusals));
         for (const miss of resolve(bench).nearMisses) {
           proofs += 1;
-          expect(refusesOn(miss.proof.facts, miss, built.graph), `${miss.proof.text} stands on its facts`).toBe(true);
+          expect(
+            refusesOn(miss.proof.facts, miss, built.graph),
+            `${miss.proof.text} stands on its facts`,
+          ).toBe(true);
           for (const fact of miss.proof.facts) {
             const others = miss.proof.facts.filter((other) => other !== fact);
-            expect(refusesOn(others, miss, built.graph), `${miss.proof.text} needs ${JSON.stringify(fact)}`).toBe(false);
+            expect(
+              refusesOn(others, miss, built.graph),
+              `${miss.proof.text} needs ${JSON.stringify(fact)}`,
+            ).toBe(false);
           }
         }
       }),

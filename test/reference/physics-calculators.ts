@@ -1,8 +1,19 @@
 import { adapterAngles } from "../../packages/core/src/measure/physics/adapter-angles.ts";
-import { addressTriangle, lieKeepingHandHeight } from "../../packages/core/src/measure/physics/address-triangle.ts";
-import { bondArea, bondCapacity, bondShear, swingPull } from "../../packages/core/src/measure/physics/bond-shear.ts";
+import {
+  addressTriangle,
+  lieKeepingHandHeight,
+} from "../../packages/core/src/measure/physics/address-triangle.ts";
+import {
+  bondArea,
+  bondCapacity,
+  bondShear,
+  swingPull,
+} from "../../packages/core/src/measure/physics/bond-shear.ts";
 import { cantileverFrequency, cantileverRoot } from "../../packages/core/src/measure/physics/cantilever.ts";
-import { carriedFrequency, type LoadedShaft } from "../../packages/core/src/measure/physics/carried-frequency.ts";
+import {
+  carriedFrequency,
+  type LoadedShaft,
+} from "../../packages/core/src/measure/physics/carried-frequency.ts";
 import { clubBalance, clubFirstMoment } from "../../packages/core/src/measure/physics/club-balance.ts";
 import { clubMass } from "../../packages/core/src/measure/physics/club-mass.ts";
 import { clubMoi, rodOwnMoi } from "../../packages/core/src/measure/physics/club-moi.ts";
@@ -76,11 +87,13 @@ export const physicsCalculators: Readonly<Record<string, (given: never) => Answe
     return { points: at(36 + given.longerIn) - at(36) };
   },
   club: (given: { components: Numbers[]; axisFromButtIn?: number }) => {
-    const components = given.components.map(({ massG = Number.NaN, cgFromButtIn = Number.NaN, rodLengthIn = 0 }) => ({
-      massG,
-      cgFromButtIn,
-      ownMoiGIn2: rodOwnMoi({ massG, lengthIn: rodLengthIn }),
-    }));
+    const components = given.components.map(
+      ({ massG = Number.NaN, cgFromButtIn = Number.NaN, rodLengthIn = 0 }) => ({
+        massG,
+        cgFromButtIn,
+        ownMoiGIn2: rodOwnMoi({ massG, lengthIn: rodLengthIn }),
+      }),
+    );
     const massG = clubMass(components);
     const balanceFromButtIn = clubBalance(components);
     const { points, label } = swingWeight({ massG, balanceFromButtIn });
@@ -145,7 +158,9 @@ export const physicsCalculators: Readonly<Record<string, (given: never) => Answe
     });
     return { angularRadPerS, frequencyHz: cpm / 60 };
   },
-  shaftFrequency: (given: Parameters<typeof cantileverFrequency>[0]) => ({ cpm: cantileverFrequency(given).cpm }),
+  shaftFrequency: (given: Parameters<typeof cantileverFrequency>[0]) => ({
+    cpm: cantileverFrequency(given).cpm,
+  }),
   carriedFrequency: (given: Carried) => ({ ...carriedFrequency(given) }),
   frequencySlope: ({ reading, target }: Carried) => {
     const at = (tipMassG: number) => carriedFrequency({ reading, target: { ...target, tipMassG } }).cpm;
@@ -162,7 +177,10 @@ export const physicsCalculators: Readonly<Record<string, (given: never) => Answe
   },
   lieAim: (given: { loftDeg: number; lieErrorDeg: number }) => ({ aimDeg: lieAim(given) }),
   swingPull: (given: { massG: number; speedMps?: number; speedMph?: number; radiusM: number }) => {
-    const pullN = swingPull({ ...given, speedMps: given.speedMps ?? mpsFromMph(given.speedMph ?? Number.NaN) });
+    const pullN = swingPull({
+      ...given,
+      speedMps: given.speedMps ?? mpsFromMph(given.speedMph ?? Number.NaN),
+    });
     return { pullN, pullLbf: lbfFromN(pullN) };
   },
   bond: (given: { tipDiameterIn: number; insertionIn: number; pullN?: number; strengthPsi?: number }) => {
@@ -183,15 +201,23 @@ export const physicsCalculators: Readonly<Record<string, (given: never) => Answe
   rectangularUncertainty: (given: { halfWidth: number }) => ({
     standardUncertainty: rectangularUncertainty(given.halfWidth),
   }),
-  resolutionUncertainty: (given: { step: number }) => ({ standardUncertainty: resolutionUncertainty(given.step) }),
-  arcsineUncertainty: (given: { halfWidth: number }) => ({ standardUncertainty: arcsineUncertainty(given.halfWidth) }),
+  resolutionUncertainty: (given: { step: number }) => ({
+    standardUncertainty: resolutionUncertainty(given.step),
+  }),
+  arcsineUncertainty: (given: { halfWidth: number }) => ({
+    standardUncertainty: arcsineUncertainty(given.halfWidth),
+  }),
   curvilinearTrapezoidUncertainty: (given: { halfWidth: number; limitSlack: number }) => ({
     variance: curvilinearTrapezoidUncertainty(given) ** 2,
   }),
   propagate: (given: { model: string; inputs: [string, number, number][] }) => {
     const names = given.inputs.map(([name]) => name);
     const model = modelNamed(given.model);
-    const inputs = given.inputs.map(([name, value, standardUncertainty]) => ({ name, value, standardUncertainty }));
+    const inputs = given.inputs.map(([name, value, standardUncertainty]) => ({
+      name,
+      value,
+      standardUncertainty,
+    }));
     const { value, standardUncertainty, contributions } = propagate(
       (at) => model(names.map((name) => at[name] ?? Number.NaN)),
       inputs,
@@ -245,7 +271,10 @@ export const physicsCalculators: Readonly<Record<string, (given: never) => Answe
       value: given[name],
       standardUncertainty: given.standardUncertainty,
     }));
-    const { standardUncertainties } = propagateMany(({ re, im }) => [Math.hypot(re, im), Math.atan2(im, re)], inputs);
+    const { standardUncertainties } = propagateMany(
+      ({ re, im }) => [Math.hypot(re, im), Math.atan2(im, re)],
+      inputs,
+    );
     const [uMagnitude = Number.NaN, uPhase = Number.NaN] = standardUncertainties;
     return { uMagnitude, uPhase };
   },

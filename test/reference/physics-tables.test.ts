@@ -37,7 +37,8 @@ describe("transcribed tables", () => {
       expect(steps.length).toBeGreaterThan(1);
       if (direction === "rising") expect(Math.min(...steps)).toBeGreaterThan(0);
       if (direction === "falling") expect(Math.max(...steps)).toBeLessThan(0);
-      if (direction === "one-peak") expect([steps[0]! > 0, steps.at(-1)! < 0, turns(steps)]).toEqual([true, true, 1]);
+      if (direction === "one-peak")
+        expect([steps[0]! > 0, steps.at(-1)! < 0, turns(steps)]).toEqual([true, true, 1]);
       const spread = Math.max(...steps) - Math.min(...steps);
       expect(spread).toBeLessThanOrEqual((sanity.stepSpread ?? Number.POSITIVE_INFINITY) + 1e-9);
     },
@@ -51,17 +52,23 @@ describe("transcribed tables", () => {
 
   test("the formula agrees with the whole table of roots within rounding", () => {
     for (const [massRatio = Number.NaN, root = Number.NaN] of tableNamed("cantilever-roots").rows) {
-      expect(Math.abs(cantileverRoot({ massRatio }) - root), `mass ratio ${massRatio}`).toBeLessThanOrEqual(5.1e-7);
+      expect(Math.abs(cantileverRoot({ massRatio }) - root), `mass ratio ${massRatio}`).toBeLessThanOrEqual(
+        5.1e-7,
+      );
     }
     for (const [mode = Number.NaN, root = Number.NaN] of tableNamed("bare-cantilever-roots").rows) {
       // The source prints seven halves of pi for the fourth, which is 0.00003 above the root before it is rounded.
-      expect(Math.abs(cantileverRoot({ massRatio: 0, mode }) - root), `mode ${mode}`).toBeLessThanOrEqual(6e-5);
+      expect(Math.abs(cantileverRoot({ massRatio: 0, mode }) - root), `mode ${mode}`).toBeLessThanOrEqual(
+        6e-5,
+      );
     }
   });
 
   test("the triangle agrees with the whole table of heights and reaches within rounding", () => {
     const lengths = [39, 38.5, 38, 37.5, 37];
-    for (const [k, [lieDeg = Number.NaN, heightIn, reachIn]] of tableNamed("address-heights").rows.entries()) {
+    for (const [k, [lieDeg = Number.NaN, heightIn, reachIn]] of tableNamed(
+      "address-heights",
+    ).rows.entries()) {
       const triangle = addressTriangle({ lengthIn: lengths[k] ?? Number.NaN, lieDeg });
       expect(Math.abs(triangle.heightIn - (heightIn ?? Number.NaN))).toBeLessThanOrEqual(0.0055);
       expect(Math.abs(triangle.reachIn - (reachIn ?? Number.NaN))).toBeLessThanOrEqual(0.0055);

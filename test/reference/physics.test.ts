@@ -30,9 +30,9 @@ describe("physics against published and separately derived figures", () => {
   });
 
   test("no row rests on memory", () => {
-    expect(rows.filter(({ row }) => /from memory|common practice/i.test(row.source)).map(({ row }) => row.id)).toEqual(
-      [],
-    );
+    expect(
+      rows.filter(({ row }) => /from memory|common practice/i.test(row.source)).map(({ row }) => row.id),
+    ).toEqual([]);
   });
 
   test("a wrong answer is caught and named with its row, its tolerance and its source", () => {
@@ -41,7 +41,12 @@ describe("physics against published and separately derived figures", () => {
     const misses = missesOf(found.row, { moiKgCm2: 2750 });
     expect(misses).toHaveLength(1);
     const text = failureText(found.file, found.row, misses);
-    for (const part of ["physics-moi.json example-club-moi", "expected 2749.5 ± 0.05", "got 2750", "derived"]) {
+    for (const part of [
+      "physics-moi.json example-club-moi",
+      "expected 2749.5 ± 0.05",
+      "got 2750",
+      "derived",
+    ]) {
       expect(text).toContain(part);
     }
   });

@@ -22,7 +22,8 @@ function carriedCpm({ a, b, c, d, e }: Point<Name>): number {
 }
 
 function squaredLoft({ a, b, c, d, e }: Point<Name>): number {
-  return adapterAngles({ loftDeg: a, lieDeg: b, faceAngleDeg: c, tiltDeg: d, rotationDeg: e }).squared.loftDeg;
+  return adapterAngles({ loftDeg: a, lieDeg: b, faceAngleDeg: c, tiltDeg: d, rotationDeg: e }).squared
+    .loftDeg;
 }
 
 /** A model of the club and, for each of its five inputs, the value and standard uncertainty a bench would give. */
@@ -73,7 +74,8 @@ const cases: readonly [string, Model, readonly (readonly [number, number])[]][] 
   ],
   [
     "length by the Rules",
-    ({ a, b, c, d, e }) => rulesLength({ playingLengthIn: a + e, lieDeg: b, soleRadiusIn: c, contactFromAxisIn: d }),
+    ({ a, b, c, d, e }) =>
+      rulesLength({ playingLengthIn: a + e, lieDeg: b, soleRadiusIn: c, contactFromAxisIn: d }),
     [
       [45.5, 0.06],
       [58, 0.6],

@@ -48,7 +48,9 @@ export function physicsTables(): ReferenceTable[] {
 export function missesOf(row: ReferenceRow, got: Answer): string[] {
   return Object.entries(row.expect).flatMap(([name, expected]) => {
     const actual = got[name];
-    return holds(row, expected, actual) ? [] : [`${name}: expected ${expected} ${toleranceText(row)}, got ${actual}`];
+    return holds(row, expected, actual)
+      ? []
+      : [`${name}: expected ${expected} ${toleranceText(row)}, got ${actual}`];
   });
 }
 

@@ -1,5 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { intervalContains, intervalEncloses, intervalsOverlap, intervalWidth, makeInterval } from "./interval.ts";
+import {
+  intervalContains,
+  intervalEncloses,
+  intervalsOverlap,
+  intervalWidth,
+  makeInterval,
+} from "./interval.ts";
 
 describe("interval", () => {
   test("keeps its two ends and knows its width", () => {

@@ -32,11 +32,19 @@ export function fits<Code extends string>(code?: Code, data?: FindingData): Outc
   return code === undefined ? { verdict: "fits" } : { verdict: "fits", code, data };
 }
 
-export function fitsWithWork<Code extends string>(code: Code, steps: readonly StepNeeded[], data?: FindingData): Outcome<Code> {
+export function fitsWithWork<Code extends string>(
+  code: Code,
+  steps: readonly StepNeeded[],
+  data?: FindingData,
+): Outcome<Code> {
   return { verdict: "fits-with-work", code, steps, data };
 }
 
-export function doesNotFit<Code extends string>(code: Code, because: readonly string[], data?: FindingData): Outcome<Code> {
+export function doesNotFit<Code extends string>(
+  code: Code,
+  because: readonly string[],
+  data?: FindingData,
+): Outcome<Code> {
   return { verdict: "does-not-fit", code, because, data };
 }
 

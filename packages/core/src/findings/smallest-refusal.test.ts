@@ -9,7 +9,9 @@ interface Facts {
 }
 
 const refusesOnTwo = ({ a, b, c }: Facts) =>
-  [a, b, c].filter((value) => value === 1).length >= 2 ? doesNotFit("two", ["a", "b", "c"]) : unsettled("fewer", "a");
+  [a, b, c].filter((value) => value === 1).length >= 2
+    ? doesNotFit("two", ["a", "b", "c"])
+    : unsettled("fewer", "a");
 
 it("names only facts without which nothing is refused", () => {
   expect(smallestRefusal(refusesOnTwo, { a: 1, b: 1, c: 1 }).because).toEqual(["b", "c"]);

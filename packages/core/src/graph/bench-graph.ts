@@ -30,7 +30,9 @@ export interface BenchGraph {
   readonly work: WorkTable;
 }
 
-export type GraphResult = { readonly ok: true; readonly graph: BenchGraph } | { readonly ok: false; readonly refusals: Refusal[] };
+export type GraphResult =
+  | { readonly ok: true; readonly graph: BenchGraph }
+  | { readonly ok: false; readonly refusals: Refusal[] };
 
 /** Indexes a bench. Two parts of one id, or joints that cannot be, are refused. */
 export function graphOf(bench: Bench, rules: readonly Rule[], reference: Reference): GraphResult {
@@ -38,7 +40,11 @@ export function graphOf(bench: Bench, rules: readonly Rule[], reference: Referen
   const refusals: Refusal[] = [];
   bench.parts.forEach((part, index) => {
     if (parts.has(part.id)) {
-      refusals.push({ field: `parts.${index}.id`, got: part.id, expected: "an id that no other part of the bench has" });
+      refusals.push({
+        field: `parts.${index}.id`,
+        got: part.id,
+        expected: "an id that no other part of the bench has",
+      });
     }
     parts.set(part.id, part);
   });

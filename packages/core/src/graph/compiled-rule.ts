@@ -20,7 +20,9 @@ const typicalDependsOn = ["clubType", "clubNumber", "suits", "material"];
 
 export function compileRule(rule: Rule): CompiledRule {
   const compile = (paths: FactPaths = {}) =>
-    Object.entries(paths).map(([name, path]) => compileFact(name, path, rule.typical?.includes(name) ?? false));
+    Object.entries(paths).map(([name, path]) =>
+      compileFact(name, path, rule.typical?.includes(name) ?? false),
+    );
   const needs = compile(rule.needs);
   const uses = compile(rule.uses);
   const roles = (facts: readonly CompiledFact[]) => [
@@ -30,14 +32,22 @@ export function compileRule(rule: Rule): CompiledRule {
     rule,
     needs,
     uses,
-    asksFor: needs.length > 0 ? roles(needs) : roles(uses).filter((role) => role !== "grip" || roles(uses).length === 1),
+    asksFor:
+      needs.length > 0
+        ? roles(needs)
+        : roles(uses).filter((role) => role !== "grip" || roles(uses).length === 1),
     readsWork: [...needs, ...uses].some(({ role }) => role === "work"),
     depends: dependsOf([...needs, ...uses], rule),
   };
 }
 
 function dependsOf(facts: readonly CompiledFact[], rule: Rule): CompiledRule["depends"] {
-  const found: Record<Place, Set<string>> = { head: new Set(), adapter: new Set(), shaft: new Set(), grip: new Set() };
+  const found: Record<Place, Set<string>> = {
+    head: new Set(),
+    adapter: new Set(),
+    shaft: new Set(),
+    grip: new Set(),
+  };
   for (const fact of facts) addDependencies(fact, found);
   if (facts.some((fact) => fact.derived || fact.mayBeTypical)) {
     for (const place of places) for (const path of typicalDependsOn) found[place].add(path);

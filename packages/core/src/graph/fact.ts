@@ -17,7 +17,9 @@ export interface CompiledFact {
   readonly mayBeTypical: boolean;
   readonly derived: DerivedFact | undefined;
   /** Where it stands on a part of each place the role can be. */
-  readonly at: Partial<Record<Place, { readonly keys: readonly string[]; readonly field: FieldPath | undefined }>>;
+  readonly at: Partial<
+    Record<Place, { readonly keys: readonly string[]; readonly field: FieldPath | undefined }>
+  >;
 }
 
 export function compileFact(name: string, factPath: FactPath, mayBeTypical: boolean): CompiledFact {
@@ -44,7 +46,10 @@ function ownPath(role: Role, path: string, place: Place): string {
 }
 
 /** The value as a rule sees it, whether it is only typical, and nothing when it is not known. */
-export function readFact(fact: CompiledFact, context: Context): { value: FactValue; typical: boolean } | undefined {
+export function readFact(
+  fact: CompiledFact,
+  context: Context,
+): { value: FactValue; typical: boolean } | undefined {
   if (fact.role === "goal") return known(goalFact(fact.path, context).value);
   if (fact.role === "work") return known(context.workSkill);
   if (fact.derived) {
@@ -55,7 +60,8 @@ export function readFact(fact: CompiledFact, context: Context): { value: FactVal
   const spot = place && fact.at[place];
   const part = place && context[place];
   const raw = spot && part && rawAt(part, spot.keys);
-  if (raw !== undefined) return { value: spot?.field ? readingFrom(spot.field, raw as WrittenReading) : raw, typical: false };
+  if (raw !== undefined)
+    return { value: spot?.field ? readingFrom(spot.field, raw as WrittenReading) : raw, typical: false };
   return fact.mayBeTypical ? typicalFact(fact, context, place) : undefined;
 }
 
@@ -84,7 +90,8 @@ export function rawAt(part: Part, keys: readonly string[]): unknown {
 /** The facts of the bench that this one was read from; none when it is typical or missing. */
 export function citeFact(fact: CompiledFact, context: Context): CitedFact[] {
   if (fact.role === "goal") return goalFact(fact.path, context).cites;
-  if (fact.derived) return fact.derived.rests.flatMap((path) => citeFact(compileFact("", path, false), context));
+  if (fact.derived)
+    return fact.derived.rests.flatMap((path) => citeFact(compileFact("", path, false), context));
   const place = placeOfRole(fact.role, context);
   const spot = place && fact.at[place];
   const part = place && context[place];
@@ -108,7 +115,10 @@ export function citeSpot(fact: CompiledFact, context: Context): { part: string; 
 }
 
 /** Of the facts that a derived one rests on, the first that its part lacks; else the first of all. */
-function firstMissingSpot(derived: DerivedFact, context: Context): { part: string; field: string } | undefined {
+function firstMissingSpot(
+  derived: DerivedFact,
+  context: Context,
+): { part: string; field: string } | undefined {
   const facts = derived.rests.map((path) => compileFact("", path, false));
   const spots = facts.flatMap((each) => citeSpot(each, context) ?? []);
   const missing = facts.find((each) => citeSpot(each, context) && citeFact(each, context).length === 0);

@@ -29,8 +29,12 @@ export class InterfaceClasses {
   of(part: Part): { readonly forRule: Int32Array; readonly class: number } {
     const found = this.known.get(part);
     if (found) return found;
-    const values = this.paths.map((keys, at) => intern(this.values[at] as Map<unknown, number>, comparable(rawAt(part, keys))));
-    const forRule = Int32Array.from(this.reads, (read, at) => (read.length === 0 ? 0 : this.number(read, at, values)));
+    const values = this.paths.map((keys, at) =>
+      intern(this.values[at] as Map<unknown, number>, comparable(rawAt(part, keys))),
+    );
+    const forRule = Int32Array.from(this.reads, (read, at) =>
+      read.length === 0 ? 0 : this.number(read, at, values),
+    );
     const entry = { forRule, class: intern(this.classes, values.join(" ")) };
     this.known.set(part, entry);
     return entry;

@@ -38,14 +38,25 @@ export function workRow(step: string, work: WorkTable): WorkRow {
  * A joint already made answers what is unknown between the parts it joins, and there is nothing left to do there; what is
  * known to be wrong stays wrong.
  */
-export function settledByJoint(compiled: CompiledRule, judged: Judged, context: Context, joined: JoinedSets): Judged {
+export function settledByJoint(
+  compiled: CompiledRule,
+  judged: Judged,
+  context: Context,
+  joined: JoinedSets,
+): Judged {
   const verdict = judged.outcome.verdict;
   if (verdict !== "unsettled" && verdict !== "fits-with-work") return judged;
-  return isCovered(compiled, context, joined) ? { outcome: { verdict: "fits" }, missing: [], typical: [] } : judged;
+  return isCovered(compiled, context, joined)
+    ? { outcome: { verdict: "fits" }, missing: [], typical: [] }
+    : judged;
 }
 
 /** Whether standing joints hold together all the places that an interface rule reads. */
-export function isCovered(compiled: CompiledRule, context: Pick<Context, Place>, joined: JoinedSets): boolean {
+export function isCovered(
+  compiled: CompiledRule,
+  context: Pick<Context, Place>,
+  joined: JoinedSets,
+): boolean {
   if (compiled.rule.grain !== "interface") return false;
   const found = [...compiled.needs, ...compiled.uses].map(({ role }) => placeOfRole(role, context));
   const filled = [...new Set(found.filter((place) => place !== undefined))];
@@ -64,8 +75,15 @@ export function judgeRoute(
     compiled,
     ...settledByJoint(compiled, judgeRule(compiled, at), at, joined),
   });
-  const first = rules.filter((compiled) => !compiled.readsWork && applies(compiled, context)).map((r) => judge(r, context));
-  const steps = [...joinSteps, ...first.flatMap(({ compiled, outcome }) => (compiled.rule.strength === "must" ? (outcome.steps ?? []) : []))];
+  const first = rules
+    .filter((compiled) => !compiled.readsWork && applies(compiled, context))
+    .map((r) => judge(r, context));
+  const steps = [
+    ...joinSteps,
+    ...first.flatMap(({ compiled, outcome }) =>
+      compiled.rule.strength === "must" ? (outcome.steps ?? []) : [],
+    ),
+  ];
   const withWork: Context = { ...context, workSkill: skillOfSteps(steps, work) };
   return [...first, ...rules.filter((compiled) => compiled.readsWork).map((r) => judge(r, withWork))];
 }

@@ -39,7 +39,9 @@ export function judgeRule(compiled: CompiledRule, context: Context): Judged {
     facts[fact.name] = read?.value;
   }
   const outcome = compiled.rule.check(facts, context.claims);
-  const shaky = typical.filter((name) => outcome.because?.includes(name) ?? outcome.verdict === "does-not-fit");
+  const shaky = typical.filter(
+    (name) => outcome.because?.includes(name) ?? outcome.verdict === "does-not-fit",
+  );
   if (outcome.verdict === "does-not-fit" && shaky.length > 0) {
     return { outcome: { ...outcome, verdict: "unsettled" }, missing: shaky, typical };
   }

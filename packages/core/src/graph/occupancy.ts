@@ -1,7 +1,7 @@
 import type { Joint } from "../parts/joint.ts";
 import type { Part } from "../parts/part.ts";
 import type { Refusal } from "../parts/refusal.ts";
-import { joinKindOf, type JoinKind, type Port } from "./shape.ts";
+import { type JoinKind, joinKindOf, type Port } from "./shape.ts";
 
 /** What is joined at a port. */
 export interface Occupant {
@@ -45,10 +45,20 @@ function placeJoint(
     return { got: missing, expected: "the ids of two parts on this bench" };
   }
   const kind = joinKindOf(joint, [first.kind, second.kind]);
-  if (!kind) return { got: `${joint.type}: ${first.kind} and ${second.kind}`, expected: "a joint that two such parts can make" };
+  if (!kind)
+    return {
+      got: `${joint.type}: ${first.kind} and ${second.kind}`,
+      expected: "a joint that two such parts can make",
+    };
   const [a, b] = first.kind === kind.a.place ? [first, second] : [second, first];
-  const clash = [[a.id, kind.a.port] as const, [b.id, kind.b.port] as const].find(([id, port]) => taken.get(id)?.[port]);
-  if (clash) return { got: `a second joint at the ${clash[1]} of ${clash[0]}`, expected: "at most one joint at each end of a part" };
+  const clash = [[a.id, kind.a.port] as const, [b.id, kind.b.port] as const].find(
+    ([id, port]) => taken.get(id)?.[port],
+  );
+  if (clash)
+    return {
+      got: `a second joint at the ${clash[1]} of ${clash[0]}`,
+      expected: "at most one joint at each end of a part",
+    };
   take(taken, a.id, kind.a.port, { joint, kind, other: b.id });
   take(taken, b.id, kind.b.port, { joint, kind, other: a.id });
   return undefined;

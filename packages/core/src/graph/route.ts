@@ -41,7 +41,12 @@ export function routeOf(chosen: Chosen, occupancy: Occupancy): Route {
       if (occupant) undone.set(occupant.joint, { step: occupant.kind.undo, parts: occupant.joint.parts });
     }
   }
-  return { chosen, steps: [...undone.values(), ...made], undoes: [...undone.keys()], joined: joinedSets(standing) };
+  return {
+    chosen,
+    steps: [...undone.values(), ...made],
+    undoes: [...undone.keys()],
+    joined: joinedSets(standing),
+  };
 }
 
 /** Places that standing joints hold together. */

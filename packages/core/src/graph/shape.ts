@@ -19,22 +19,50 @@ export interface JoinKind {
 
 /** Every join a club can have, from the ground up. */
 export const joinKinds: readonly JoinKind[] = [
-  { type: "screwed", a: { place: "head", port: "socket" }, b: { place: "adapter", port: "shoulder" }, make: "screw-in", undo: "unscrew" },
-  { type: "bonded", a: { place: "head", port: "socket" }, b: { place: "shaft", port: "tip" }, make: "bond-tip", undo: "pull-head" },
-  { type: "bonded", a: { place: "adapter", port: "bore" }, b: { place: "shaft", port: "tip" }, make: "bond-tip", undo: "pull-adapter" },
-  { type: "gripped", a: { place: "shaft", port: "butt" }, b: { place: "grip", port: "core" }, make: "grip-on", undo: "grip-off" },
+  {
+    type: "screwed",
+    a: { place: "head", port: "socket" },
+    b: { place: "adapter", port: "shoulder" },
+    make: "screw-in",
+    undo: "unscrew",
+  },
+  {
+    type: "bonded",
+    a: { place: "head", port: "socket" },
+    b: { place: "shaft", port: "tip" },
+    make: "bond-tip",
+    undo: "pull-head",
+  },
+  {
+    type: "bonded",
+    a: { place: "adapter", port: "bore" },
+    b: { place: "shaft", port: "tip" },
+    make: "bond-tip",
+    undo: "pull-adapter",
+  },
+  {
+    type: "gripped",
+    a: { place: "shaft", port: "butt" },
+    b: { place: "grip", port: "core" },
+    make: "grip-on",
+    undo: "grip-off",
+  },
 ];
 
 /** The joins of a club with these places filled: straight into the head, or through an adapter. */
 export function joinsOf(filled: ReadonlySet<Place>): JoinKind[] {
   const direct = !filled.has("adapter");
   return joinKinds.filter(
-    ({ a, b }) => filled.has(a.place) && filled.has(b.place) && (direct || !(a.place === "head" && b.place === "shaft")),
+    ({ a, b }) =>
+      filled.has(a.place) && filled.has(b.place) && (direct || !(a.place === "head" && b.place === "shaft")),
   );
 }
 
 /** The kind of join that a joint between two parts of these kinds is, or nothing when there is none such. */
-export function joinKindOf(joint: Pick<Joint, "type">, kinds: readonly [Part["kind"], Part["kind"]]): JoinKind | undefined {
+export function joinKindOf(
+  joint: Pick<Joint, "type">,
+  kinds: readonly [Part["kind"], Part["kind"]],
+): JoinKind | undefined {
   return joinKinds.find(
     ({ type, a, b }) =>
       type === joint.type &&

@@ -4,8 +4,8 @@ import type { Part } from "../parts/part.ts";
 import type { BenchGraph } from "./bench-graph.ts";
 import type { CompiledRule } from "./compiled-rule.ts";
 import { InterfaceClasses } from "./interface-classes.ts";
-import { type Judged, judgeRule } from "./judge-rule.ts";
 import { isCovered, type JoinedSets, skillOfSteps } from "./judge-route.ts";
+import { type Judged, judgeRule } from "./judge-rule.ts";
 import { type Chosen, contextOf } from "./route.ts";
 import { mayTakeShaft, type Place, places } from "./shape.ts";
 
@@ -55,9 +55,16 @@ export class VerdictIndex {
     this.graph = graph;
     const musts = graph.rules.filter(({ rule, readsWork }) => rule.strength === "must" && !readsWork);
     this.rules = musts.map(indexedRule);
-    this.gates = this.rules.filter(({ compiled, needsHolder }) => compiled.rule.grain === "interface" && !needsHolder);
+    this.gates = this.rules.filter(
+      ({ compiled, needsHolder }) => compiled.rule.grain === "interface" && !needsHolder,
+    );
     const classesAt = (place: Place) => new InterfaceClasses(musts, place);
-    this.classes = { head: classesAt("head"), adapter: classesAt("adapter"), shaft: classesAt("shaft"), grip: classesAt("grip") };
+    this.classes = {
+      head: classesAt("head"),
+      adapter: classesAt("adapter"),
+      shaft: classesAt("shaft"),
+      grip: classesAt("grip"),
+    };
   }
 
   /** The worst verdict of all rules on these parts, with the joins already standing and the skill that making the rest takes. */
@@ -69,7 +76,8 @@ export class VerdictIndex {
       if (!applies(rule, chosen)) continue;
       let ranked = this.ranked(rule, chosen, numbers);
       if (ranked.verdict === rank.doesNotFit) return refused;
-      if (ranked.verdict !== rank.fits && joined.length > 0 && isCovered(rule.compiled, chosen, joined)) ranked = nothingToDo;
+      if (ranked.verdict !== rank.fits && joined.length > 0 && isCovered(rule.compiled, chosen, joined))
+        ranked = nothingToDo;
       if (ranked.verdict > worst) worst = ranked.verdict;
       if (ranked.skill > skill) skill = ranked.skill;
     }
@@ -80,13 +88,17 @@ export class VerdictIndex {
   /** How many rules these parts leave open: the facts of a wanted part are needed when leaving them out leaves more open. */
   unsettledRules(chosen: Chosen): number {
     const numbers = this.numbersOf(chosen);
-    return this.rules.filter((rule) => applies(rule, chosen) && this.ranked(rule, chosen, numbers).verdict === rank.unsettled).length;
+    return this.rules.filter(
+      (rule) => applies(rule, chosen) && this.ranked(rule, chosen, numbers).verdict === rank.unsettled,
+    ).length;
   }
 
   /** Whether a rule that reads only what whole groups of parts share refuses these. */
   gatesRefuse(chosen: Chosen): boolean {
     const numbers = this.numbersOf(chosen);
-    return this.gates.some((rule) => applies(rule, chosen) && this.ranked(rule, chosen, numbers).verdict === rank.doesNotFit);
+    return this.gates.some(
+      (rule) => applies(rule, chosen) && this.ranked(rule, chosen, numbers).verdict === rank.doesNotFit,
+    );
   }
 
   /** A name that parts of a place share when no gate tells them apart. */
@@ -103,7 +115,8 @@ export class VerdictIndex {
   private ranked(rule: IndexedRule, chosen: Chosen, numbers: Numbers): Ranked {
     const { at } = rule;
     const outer = (numbers.head[at] ?? 0) * 2 ** 22 + (numbers.adapter[at] ?? 0);
-    const inner = ((numbers.shaft[at] ?? 0) * 2 ** 20 + (numbers.grip[at] ?? 0)) * 4 + this.flags(rule, chosen.shaft);
+    const inner =
+      ((numbers.shaft[at] ?? 0) * 2 ** 20 + (numbers.grip[at] ?? 0)) * 4 + this.flags(rule, chosen.shaft);
     let byInner = rule.memo.get(outer);
     if (!byInner) {
       byInner = new Map();

@@ -13,7 +13,12 @@ export interface WantedPart {
 
 /** The adapter that would take this shaft into this head; nothing when the interfaces themselves are not known. */
 export function wantedAdapter(head: Head, shaft: Shaft): WantedPart | undefined {
-  if (head.socket?.type !== "receiver" || head.socket.family === undefined || shaft.tip?.diameterIn === undefined) return undefined;
+  if (
+    head.socket?.type !== "receiver" ||
+    head.socket.family === undefined ||
+    shaft.tip?.diameterIn === undefined
+  )
+    return undefined;
   const { diameterIn, form } = shaft.tip;
   return wanted({
     kind: "adapter",
@@ -28,21 +33,33 @@ export function wantedShafts(head: Head): WantedPart[] {
   if (head.socket?.type === "receiver") return shaftSorts.map((suits) => wanted({ kind: "shaft", suits }));
   if (head.socket?.diameterIn === undefined) return [];
   const { diameterIn, form } = head.socket;
-  return shaftSorts.map((suits) => wanted({ kind: "shaft", suits, tip: { diameterIn, ...(form ? { form } : {}) } }));
+  return shaftSorts.map((suits) =>
+    wanted({ kind: "shaft", suits, tip: { diameterIn, ...(form ? { form } : {}) } }),
+  );
 }
 
 /** The heads, one for each club type, that would take the adapter which is on a shaft. */
-export function wantedHeads(adapter: Adapter, clubTypes: readonly NonNullable<Head["clubType"]>[]): WantedPart[] {
+export function wantedHeads(
+  adapter: Adapter,
+  clubTypes: readonly NonNullable<Head["clubType"]>[],
+): WantedPart[] {
   if (adapter.family === undefined) return [];
   const hand = adapter.hand === "either" ? undefined : adapter.hand;
   return clubTypes.map((clubType) =>
-    wanted({ kind: "head", clubType, ...(hand ? { hand } : {}), socket: { type: "receiver", family: adapter.family } }),
+    wanted({
+      kind: "head",
+      clubType,
+      ...(hand ? { hand } : {}),
+      socket: { type: "receiver", family: adapter.family },
+    }),
   );
 }
 
 /** The grip that goes on a shaft of this butt without tape. */
 export function wantedGrip(shaft: Shaft): WantedPart | undefined {
-  return shaft.buttDiameterIn === undefined ? undefined : wanted({ kind: "grip", coreDiameterIn: shaft.buttDiameterIn });
+  return shaft.buttDiameterIn === undefined
+    ? undefined
+    : wanted({ kind: "grip", coreDiameterIn: shaft.buttDiameterIn });
 }
 
 const shaftSorts = ["wood", "hybrid", "iron", "putter"] as const;
@@ -69,5 +86,8 @@ export function without({ part, states }: WantedPart, path: string): WantedPart 
   const owner = keys.length === 0 ? copy : (rawAt(copy, keys) as Record<string, unknown>);
   delete owner[last];
   const { id: _, ...facts } = copy;
-  return { part: { ...copy, id: `wanted ${JSON.stringify(facts)}` } as Part, states: states.filter((state) => state !== path) };
+  return {
+    part: { ...copy, id: `wanted ${JSON.stringify(facts)}` } as Part,
+    states: states.filter((state) => state !== path),
+  };
 }

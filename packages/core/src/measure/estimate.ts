@@ -62,5 +62,10 @@ export interface Estimates {
   readonly shaftMassG: Estimate | null;
   readonly shaftBalanceFromTipIn: Estimate | null;
   /** What could not be estimated and the field that would settle it. */
-  readonly missing: readonly { readonly quantity: string; readonly part: string; readonly field: string; readonly reason: string }[];
+  readonly missing: readonly {
+    readonly quantity: string;
+    readonly part: string;
+    readonly field: string;
+    readonly reason: string;
+  }[];
 }

@@ -44,12 +44,19 @@ export const counterweightFromButtIn = 1;
  * Swing weight in points from A0, from point masses along the shaft axis (moment about 14 in: US patent 1,953,916). The
  * adapter is taken at the shaft's tip; an extension's own mass is left out. `undefined` where the shaft's balance cannot be.
  */
-export function swingWeightReach({ builtLengthIn, readings }: SwingWeightFacts): SwingWeightReach | undefined {
+export function swingWeightReach({
+  builtLengthIn,
+  readings,
+}: SwingWeightFacts): SwingWeightReach | undefined {
   const best = valuesOf(readings);
   const points = pointsOf(best, builtLengthIn);
   if (!Number.isFinite(points)) return undefined;
   const headFromButtIn = lengthOf(best, builtLengthIn) - best.cgAlongAxisIn;
-  return { points, headPointsPerG: pointsPerG(headFromButtIn), buttPointsPerG: -pointsPerG(counterweightFromButtIn) };
+  return {
+    points,
+    headPointsPerG: pointsPerG(headFromButtIn),
+    buttPointsPerG: -pointsPerG(counterweightFromButtIn),
+  };
 }
 
 /** Apart from the swing weight itself, because it costs twenty times as much. Throws where there is no swing weight. */
@@ -63,7 +70,9 @@ export function swingWeightSpread({ builtLengthIn, readings }: SwingWeightFacts)
 }
 
 function valuesOf(readings: SwingWeightFacts["readings"]): Point<SwingWeightReading> {
-  return Object.fromEntries(Object.entries(readings).map(([name, { value }]) => [name, value])) as Point<SwingWeightReading>;
+  return Object.fromEntries(
+    Object.entries(readings).map(([name, { value }]) => [name, value]),
+  ) as Point<SwingWeightReading>;
 }
 
 function lengthOf(at: Point<SwingWeightReading>, builtLengthIn: number | undefined): number {

@@ -46,7 +46,10 @@ describe("propagate", () => {
       value: 0.6,
       standardUncertainty: 0.5 / Math.sqrt(3),
     } as const;
-    expect(propagate((at) => Math.log(at.x), [x]).standardUncertainty).toBeCloseTo(x.standardUncertainty / 0.6, 6);
+    expect(propagate((at) => Math.log(at.x), [x]).standardUncertainty).toBeCloseTo(
+      x.standardUncertainty / 0.6,
+      6,
+    );
   });
 
   test("keeps its accuracy for a large value with a tiny uncertainty", () => {
@@ -85,7 +88,9 @@ describe("propagate", () => {
   test("throws where a caller slipped", () => {
     expect(() => propagate(() => Number.NaN, inputs)).toThrow(/NaN at its own best estimate/);
     expect(() => propagate(({ x }) => x, [inputs[0], inputs[0]])).toThrow(/x is given twice/);
-    expect(() => propagate(({ x }) => x, [{ ...inputs[0], standardUncertainty: -1 }])).toThrow(/uncertainty -1/);
+    expect(() => propagate(({ x }) => x, [{ ...inputs[0], standardUncertainty: -1 }])).toThrow(
+      /uncertainty -1/,
+    );
     expect(() => propagate(({ x }) => x, inputs, [{ a: "x", b: "y", r: 1.2 }])).toThrow(/within -1 and 1/);
     expect(() => propagate(({ x }) => x, inputs, [{ a: "x", b: "x", r: 1 }])).toThrow(/no such pair/);
   });
@@ -154,9 +159,9 @@ describe("effectiveDegreesOfFreedom", () => {
   });
 
   test("components known without limit make a sum known without limit", () => {
-    expect(effectiveDegreesOfFreedom([{ standardUncertainty: 1, degreesOfFreedom: Number.POSITIVE_INFINITY }])).toBe(
-      Number.POSITIVE_INFINITY,
-    );
+    expect(
+      effectiveDegreesOfFreedom([{ standardUncertainty: 1, degreesOfFreedom: Number.POSITIVE_INFINITY }]),
+    ).toBe(Number.POSITIVE_INFINITY);
   });
 });
 

@@ -34,7 +34,10 @@ export type Point<N extends string> = Readonly<Record<N, number>>;
 export const coverageFactor95 = 1.96;
 
 /** The 95 % interval about a value. */
-export function interval95(estimate: { readonly value: number; readonly standardUncertainty: number }): Interval {
+export function interval95(estimate: {
+  readonly value: number;
+  readonly standardUncertainty: number;
+}): Interval {
   const half = coverageFactor95 * estimate.standardUncertainty;
   return { low: estimate.value - half, high: estimate.value + half };
 }
@@ -130,7 +133,8 @@ export interface TypeAJoint {
 export function typeAJoint(series: readonly (readonly number[])[]): TypeAJoint {
   const count = series[0]?.length ?? 0;
   if (count < 2) throw new RangeError(`a Type A evaluation needs two observations or more, got ${count}`);
-  if (series.some((one) => one.length !== count)) throw new RangeError("series observed together must be equally long");
+  if (series.some((one) => one.length !== count))
+    throw new RangeError("series observed together must be equally long");
   const means = series.map((one) => one.reduce((sum, x) => sum + x, 0) / count);
   const covarianceOfMeans = series.map((one, i) =>
     series.map((other, j) => {
@@ -191,7 +195,8 @@ function pointOf<N extends string>(inputs: readonly UncertainInput<N>[]): Record
   const at = {} as Record<N, number>;
   for (const { name, value, standardUncertainty } of inputs) {
     if (Object.hasOwn(at, name)) throw new RangeError(`input ${name} is given twice`);
-    if (!(standardUncertainty >= 0)) throw new RangeError(`input ${name} has uncertainty ${standardUncertainty}`);
+    if (!(standardUncertainty >= 0))
+      throw new RangeError(`input ${name} has uncertainty ${standardUncertainty}`);
     at[name] = value;
   }
   return at;

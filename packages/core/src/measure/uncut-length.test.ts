@@ -5,7 +5,9 @@ import { missingLengthFact, uncutLengthIn, uncutLengthInterval, vaguestLengthFac
 const reading = (value: number, plusMinus = 0): Reading => ({ value, plusMinus, source: "measured" });
 
 test("a 42 in shaft over a bottom of bore of 1 in makes a 43 in club (tutelman.com/golf/design/flex4.php)", () => {
-  expect(uncutLengthIn({ aloneLengthIn: reading(42), bbgmIn: reading(1), capThicknessIn: reading(0) })).toBe(43);
+  expect(uncutLengthIn({ aloneLengthIn: reading(42), bbgmIn: reading(1), capThicknessIn: reading(0) })).toBe(
+    43,
+  );
 });
 
 test("a head with a quarter of an inch more under its bore makes the club that much longer (Hireko blog 2011-01 BBGM)", () => {
@@ -28,6 +30,14 @@ test("a missing reading leaves the length unknown and the interval as wide as th
 });
 
 test("the vaguest reading is the one with the widest uncertainty, and a missing one before any", () => {
-  expect(vaguestLengthFact({ aloneLengthIn: reading(44, 0.1), bbgmIn: reading(1, 0.2), capThicknessIn: reading(0) })).toBe("bbgmIn");
-  expect(vaguestLengthFact({ aloneLengthIn: reading(44, 0.1), bbgmIn: reading(1, 0.2) })).toBe("capThicknessIn");
+  expect(
+    vaguestLengthFact({
+      aloneLengthIn: reading(44, 0.1),
+      bbgmIn: reading(1, 0.2),
+      capThicknessIn: reading(0),
+    }),
+  ).toBe("bbgmIn");
+  expect(vaguestLengthFact({ aloneLengthIn: reading(44, 0.1), bbgmIn: reading(1, 0.2) })).toBe(
+    "capThicknessIn",
+  );
 });

@@ -22,8 +22,14 @@ const names = ["aloneLengthIn", "bbgmIn", "capThicknessIn"] as const;
 const believable: Readonly<Record<(typeof names)[number], Interval>> = {
   aloneLengthIn: { low: fields["length.lengthIn"].min, high: fields["length.lengthIn"].max },
   bbgmIn: {
-    low: Math.min(fields["socket.bbgmIn"].min, fields["socket.seatToGroundIn"].min - fields.tipStopFromSeatIn.max),
-    high: Math.max(fields["socket.bbgmIn"].max, fields["socket.seatToGroundIn"].max - fields.tipStopFromSeatIn.min),
+    low: Math.min(
+      fields["socket.bbgmIn"].min,
+      fields["socket.seatToGroundIn"].min - fields.tipStopFromSeatIn.max,
+    ),
+    high: Math.max(
+      fields["socket.bbgmIn"].max,
+      fields["socket.seatToGroundIn"].max - fields.tipStopFromSeatIn.min,
+    ),
   },
   capThicknessIn: { low: fields.capThicknessIn.min, high: fields.capThicknessIn.max },
 };

@@ -153,8 +153,16 @@ export const gripSchema = z.looseObject({
 });
 
 /** A head cover and the wrench that turns an adapter's screw: sold with a club, never part of one. */
-export const coverSchema = z.looseObject({ ...common, kind: z.literal("cover"), clubType: clubTypeSchema.optional() });
-export const wrenchSchema = z.looseObject({ ...common, kind: z.literal("wrench"), family: z.string().max(80).optional() });
+export const coverSchema = z.looseObject({
+  ...common,
+  kind: z.literal("cover"),
+  clubType: clubTypeSchema.optional(),
+});
+export const wrenchSchema = z.looseObject({
+  ...common,
+  kind: z.literal("wrench"),
+  family: z.string().max(80).optional(),
+});
 
 export const partSchema = z.discriminatedUnion("kind", [
   headSchema,

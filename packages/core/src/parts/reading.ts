@@ -22,7 +22,11 @@ export function readingSchema(path: FieldPath) {
   const value = z.number({ error: expected }).min(min, { error: expected }).max(max, { error: expected });
   const full = z.strictObject({
     value,
-    plusMinus: z.number({ error: "a standard uncertainty, zero or more" }).min(0).max(max - min).optional(),
+    plusMinus: z
+      .number({ error: "a standard uncertainty, zero or more" })
+      .min(0)
+      .max(max - min)
+      .optional(),
     source: z.enum(readingSources).optional(),
   });
   return z.union([value, full], { error: expected }).meta({ description: expected });

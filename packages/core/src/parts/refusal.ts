@@ -7,7 +7,9 @@ export interface Refusal {
   readonly expected: string;
 }
 
-export type Parsed<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly refusals: Refusal[] };
+export type Parsed<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly refusals: Refusal[] };
 
 /** Reads an unknown value with a schema; what is wrong comes back as refusals, never as an exception. */
 export function parseWith<T>(schema: z.ZodType<T>, input: unknown): Parsed<T> {
@@ -19,7 +21,11 @@ export function parseWith<T>(schema: z.ZodType<T>, input: unknown): Parsed<T> {
 /** One zod issue as refusals; unknown keys are named one by one. */
 export function refusalsFrom(issue: z.core.$ZodIssue, input: unknown): Refusal[] {
   if (issue.code === "unrecognized_keys") {
-    return issue.keys.map((key) => ({ field: pathText([...issue.path, key]), got: "a field we do not know", expected: "no such field here" }));
+    return issue.keys.map((key) => ({
+      field: pathText([...issue.path, key]),
+      got: "a field we do not know",
+      expected: "no such field here",
+    }));
   }
   return [{ field: pathText(issue.path), got: gotText(valueAt(input, issue.path)), expected: issue.message }];
 }

@@ -29,7 +29,11 @@ interface Described {
 const conditions = ["clubType", "clubNumber", "suits", "material"] as const;
 
 /** The typical reading of a field for this part: the row with most conditions that all hold, or nothing. */
-export function typicalReading(rows: readonly TypicalRow[], part: Described, field: string): Reading | undefined {
+export function typicalReading(
+  rows: readonly TypicalRow[],
+  part: Described,
+  field: string,
+): Reading | undefined {
   let best: TypicalRow | undefined;
   let bestCount = -1;
   for (const row of rows) {

@@ -1,8 +1,8 @@
 import { findingFrom } from "../explain/say-finding.ts";
 import { verdicts } from "../findings/verdict.ts";
 import type { BenchGraph } from "../graph/bench-graph.ts";
-import { judgeRoute, skillOfSteps } from "../graph/judge-route.ts";
 import { goalFact } from "../graph/goal-fact.ts";
+import { judgeRoute, skillOfSteps } from "../graph/judge-route.ts";
 import { contextOf } from "../graph/route.ts";
 import type { ClubParts } from "../measure/build.ts";
 import type { Estimates } from "../measure/estimate.ts";
@@ -37,11 +37,18 @@ export function clubOf({ route, ranked }: Way, graph: BenchGraph): Club {
 }
 
 /** Estimates at the wanted length where it can be reached, else as the parts come. */
-function estimatesOf(chosen: Pick<ClubParts, "head" | "adapter" | "shaft" | "grip">, graph: BenchGraph): Estimates {
+function estimatesOf(
+  chosen: Pick<ClubParts, "head" | "adapter" | "shaft" | "grip">,
+  graph: BenchGraph,
+): Estimates {
   const { gripped, bonded } = contextOf(chosen, graph);
   const parts: ClubParts = { ...chosen, gripped, bonded };
   const wantedIn = goalFact("playingLengthIn", contextOf(chosen, graph)).value;
-  const atLength = estimateClub(parts, wantedIn === undefined ? {} : { playingLengthIn: wantedIn }, graph.reference);
+  const atLength = estimateClub(
+    parts,
+    wantedIn === undefined ? {} : { playingLengthIn: wantedIn },
+    graph.reference,
+  );
   if (atLength.ok) return atLength.estimates;
   const asIs = estimateClub(parts, {}, graph.reference);
   return asIs.ok ? asIs.estimates : nothingEstimated(asIs.refusals);
@@ -65,6 +72,11 @@ function nothingEstimated(refusals: readonly { field: string; expected: string }
     cutLengthIn: null,
     shaftMassG: null,
     shaftBalanceFromTipIn: null,
-    missing: refusals.map(({ field, expected }) => ({ quantity: "everything", part: "", field, reason: expected })),
+    missing: refusals.map(({ field, expected }) => ({
+      quantity: "everything",
+      part: "",
+      field,
+      reason: expected,
+    })),
   };
 }

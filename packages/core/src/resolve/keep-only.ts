@@ -5,7 +5,11 @@ import type { Goal } from "../parts/goal.ts";
 import type { Part } from "../parts/part.ts";
 
 /** The bench with these two parts and whatever is joined to the shaft, on which nothing is known but the given facts. */
-export function keepOnly(facts: readonly CitedFact[], pair: { head: string; shaft: string }, graph: BenchGraph): BenchGraph {
+export function keepOnly(
+  facts: readonly CitedFact[],
+  pair: { head: string; shaft: string },
+  graph: BenchGraph,
+): BenchGraph {
   const parts = new Map<string, Part>();
   for (const id of [pair.head, pair.shaft, ...joinedTo(pair.shaft, graph)]) parts.set(id, bareOf(id, graph));
   const goal: Goal = {};

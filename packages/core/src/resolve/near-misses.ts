@@ -10,7 +10,9 @@ import type { NearMiss } from "./result.ts";
 export function nearMissesOf(refused: readonly PairAnswer[], graph: BenchGraph, limit: number): NearMiss[] {
   const weighed = refused.map((answer) => ({ answer, ...weightOf(answer, graph) }));
   weighed.sort((a, b) => a.weight - b.weight);
-  return mixed(weighed).slice(0, limit).map(({ answer: { head, shaft } }) => nearMissOf(head, shaft, graph));
+  return mixed(weighed)
+    .slice(0, limit)
+    .map(({ answer: { head, shaft } }) => nearMissOf(head, shaft, graph));
 }
 
 interface Weighed {
@@ -22,7 +24,9 @@ interface Weighed {
 function weightOf({ head, shaft }: PairAnswer, graph: BenchGraph): Pick<Weighed, "weight" | "rule"> {
   const onlyTheWork = { weight: graph.rules.length ** 2, rule: "" };
   const weights = refusalsOf(head, shaft, graph).map(({ findings }) => {
-    const refusals = findings.filter(({ compiled, outcome }) => outcome.verdict === "does-not-fit" && !compiled.readsWork);
+    const refusals = findings.filter(
+      ({ compiled, outcome }) => outcome.verdict === "does-not-fit" && !compiled.readsWork,
+    );
     const first = refusals[0]?.compiled;
     if (!first) return onlyTheWork;
     return { weight: refusals.length * graph.rules.length - graph.rules.indexOf(first), rule: first.rule.id };

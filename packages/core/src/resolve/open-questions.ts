@@ -7,9 +7,15 @@ import { places } from "../graph/shape.ts";
 import type { Question } from "./result.ts";
 
 /** What has to be asked before an unsettled club is settled: one question for every missing fact. */
-export function openQuestions(route: Route, findings: readonly RouteFinding[], graph: BenchGraph): Question[] {
+export function openQuestions(
+  route: Route,
+  findings: readonly RouteFinding[],
+  graph: BenchGraph,
+): Question[] {
   const context = contextOf(route.chosen, graph);
-  const open = findings.filter(({ compiled, outcome }) => compiled.rule.strength === "must" && outcome.verdict === "unsettled");
+  const open = findings.filter(
+    ({ compiled, outcome }) => compiled.rule.strength === "must" && outcome.verdict === "unsettled",
+  );
   const asked = open.flatMap(({ compiled, outcome, missing }) => {
     const names = missing.length > 0 ? missing : outcome.ask === undefined ? [] : [outcome.ask];
     return names.map((name): Question => {
@@ -17,7 +23,13 @@ export function openQuestions(route: Route, findings: readonly RouteFinding[], g
       const spot = fact && citeSpot(fact, context);
       const text = compiled.rule.ask[name];
       if (text === undefined) throw new Error(`the rule ${compiled.rule.id} has no question for "${name}"`);
-      return { part: spot?.part ?? aboutPart(compiled, route), field: spot?.field ?? name, text, clubs: 1, settles: 0 };
+      return {
+        part: spot?.part ?? aboutPart(compiled, route),
+        field: spot?.field ?? name,
+        text,
+        clubs: 1,
+        settles: 0,
+      };
     });
   });
   return [...new Map(asked.map((question) => [questionKey(question), question])).values()];

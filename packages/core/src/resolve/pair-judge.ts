@@ -5,7 +5,7 @@ import { mayTakeAdapter, mayTakeShaft } from "../graph/shape.ts";
 import { type Ranked, rank, type VerdictIndex } from "../graph/verdict-index.ts";
 import { type Skill, skills } from "../parts/goal.ts";
 import type { Part } from "../parts/part.ts";
-import { type PairOption, openOptions } from "./pair-options.ts";
+import { openOptions, type PairOption } from "./pair-options.ts";
 import type { ReadyBench } from "./ready-bench.ts";
 import type { ShaftGroup } from "./shaft-groups.ts";
 
@@ -46,7 +46,11 @@ export class PairJudge {
   answer(head: Part, shaft: Part): PairAnswer {
     if (this.isRefused(head, shaft)) return { head, shaft, state: "refused", way: undefined };
     let best: Way | undefined;
-    for (const way of this.ways(head, shaft)) if (!best || isBetter(way, best)) best = way;
+    const floor = this.skillFloor(head, shaft);
+    for (const way of this.ways(head, shaft)) {
+      if (!best || isBetter(way, best)) best = way;
+      if (isUnbeatable(way, floor)) break;
+    }
     return { head, shaft, state: best ? "club" : "lacks", way: best };
   }
 
@@ -54,8 +58,18 @@ export class PairJudge {
   leastSkill(head: Part, shaft: Part): number | undefined {
     if (this.isRefused(head, shaft)) return undefined;
     let least: number | undefined;
-    for (const { ranked } of this.ways(head, shaft)) if (least === undefined || ranked.skill < least) least = ranked.skill;
+    const floor = this.skillFloor(head, shaft);
+    for (const { ranked } of this.ways(head, shaft)) {
+      if (least === undefined || ranked.skill < least) least = ranked.skill;
+      if (least <= floor) break;
+    }
     return least;
+  }
+
+  /** The least skill that joining these two takes, whatever other parts there are: refused options do not count. */
+  private skillFloor(head: Part, shaft: Part): number {
+    const open = openOptions(head, shaft, this.graph).filter((option) => !this.optionRefused(option));
+    return Math.min(...open.map(({ joinSkill }) => skills.indexOf(joinSkill)));
   }
 
   /** Whether no part, on this bench or elsewhere, could make a club of these two within the skill allowed. */
@@ -98,7 +112,10 @@ export class PairJudge {
   }
 
   private skillOf(route: Route): Skill {
-    return route.steps.reduce<Skill>((skill, { step }) => higherSkill(skill, workRow(step, this.graph.work).skill), "screw");
+    return route.steps.reduce<Skill>(
+      (skill, { step }) => higherSkill(skill, workRow(step, this.graph.work).skill),
+      "screw",
+    );
   }
 
   /** No adapter for a head that takes the shaft itself; else the one on the shaft, then one of each class that the head takes. */
@@ -106,7 +123,8 @@ export class PairJudge {
     const direct = mayTakeShaft(head) ? [undefined] : [];
     if (!mayTakeAdapter(head)) return direct;
     const own = this.attached(shaft, "tip");
-    const others = this.allowed < skills.indexOf("bond") ? [] : this.adaptersOf(head).filter((part) => part !== own);
+    const others =
+      this.allowed < skills.indexOf("bond") ? [] : this.adaptersOf(head).filter((part) => part !== own);
     return own?.kind === "adapter" ? [...direct, own, ...others] : [...direct, ...others];
   }
 
@@ -124,7 +142,8 @@ export class PairJudge {
 
   private gripsToTry(shaft: Part): Part[] {
     const own = this.attached(shaft, "butt");
-    const others = this.allowed < skills.indexOf("regrip") ? [] : this.gripClasses.filter((part) => part !== own);
+    const others =
+      this.allowed < skills.indexOf("regrip") ? [] : this.gripClasses.filter((part) => part !== own);
     return own ? [own, ...others] : others;
   }
 
@@ -134,9 +153,20 @@ export class PairJudge {
   }
 }
 
+/** No way can be better than one that asks for no more than joining the parts, and leaves every other joint alone. */
+function isUnbeatable({ route, ranked }: Way, floor: number): boolean {
+  const bestVerdict = floor === 0 ? rank.fits : rank.fitsWithWork;
+  return ranked.verdict <= bestVerdict && ranked.skill <= floor && route.undoes.length === 0;
+}
+
 /** Better first by verdict, then by skill, then by joints left alone, then by steps saved. */
 function isBetter(a: Way, b: Way): boolean {
-  const key = ({ route, ranked }: Way) => [ranked.verdict, ranked.skill, route.undoes.length, route.steps.length];
+  const key = ({ route, ranked }: Way) => [
+    ranked.verdict,
+    ranked.skill,
+    route.undoes.length,
+    route.steps.length,
+  ];
   const [left, right] = [key(a), key(b)];
   const at = left.findIndex((value, index) => value !== right[index]);
   return at >= 0 && (left[at] as number) < (right[at] as number);

@@ -33,10 +33,17 @@ export function openOptions(head: Part, shaft: Part, graph: BenchGraph): PairOpt
   const adapter = own && graph.parts.get(own.other);
   const withOwn = adapter?.kind === "adapter" ? [routed({ head, adapter, shaft })] : [];
   // An adapter that is not chosen yet stands in no joint, so the join that it would need is named here.
-  const open = mayTakeShaft(head) ? [] : [optionOf({ head, shaft }, [], [{ step: "bond-tip" }, ...gripSteps], graph)];
+  const open = mayTakeShaft(head)
+    ? []
+    : [optionOf({ head, shaft }, [], [{ step: "bond-tip" }, ...gripSteps], graph)];
   return [...direct, ...withOwn, ...open];
 }
 
-function optionOf(chosen: Chosen, joined: JoinedSets, joinSteps: readonly StepNeeded[], graph: BenchGraph): PairOption {
+function optionOf(
+  chosen: Chosen,
+  joined: JoinedSets,
+  joinSteps: readonly StepNeeded[],
+  graph: BenchGraph,
+): PairOption {
   return { chosen, joined, joinSteps, joinSkill: skillOfSteps(joinSteps, graph.work) };
 }

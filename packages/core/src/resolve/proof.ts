@@ -1,29 +1,43 @@
+import { factsOf, findingFrom } from "../explain/say-finding.ts";
 import { sayProof } from "../explain/say-proof.ts";
-import { findingFrom, factsOf } from "../explain/say-finding.ts";
 import { type CitedFact, factKey } from "../findings/cited-fact.ts";
 import type { Finding } from "../findings/finding.ts";
 import type { BenchGraph } from "../graph/bench-graph.ts";
-import { judgeRoute, type RouteFinding, workRow } from "../graph/judge-route.ts";
 import { citePath } from "../graph/fact.ts";
+import { judgeRoute, type RouteFinding, workRow } from "../graph/judge-route.ts";
 import { contextOf } from "../graph/route.ts";
-import type { Joint } from "../parts/joint.ts";
 import { skills } from "../parts/goal.ts";
+import type { Joint } from "../parts/joint.ts";
 import type { Part } from "../parts/part.ts";
-import { openOptions, type PairOption } from "./pair-options.ts";
 import { keepOnly } from "./keep-only.ts";
+import { openOptions, type PairOption } from "./pair-options.ts";
 import type { NearMiss } from "./result.ts";
 
 /** Why each option of a pair is refused, judged afresh from the parts as they are. */
-export function refusalsOf(head: Part, shaft: Part, graph: BenchGraph): { option: PairOption; findings: RouteFinding[] }[] {
+export function refusalsOf(
+  head: Part,
+  shaft: Part,
+  graph: BenchGraph,
+): { option: PairOption; findings: RouteFinding[] }[] {
   return openOptions(head, shaft, graph).map((option) => {
     const musts = graph.rules.filter(({ rule }) => rule.strength === "must");
-    const judged = judgeRoute(musts, contextOf(option.chosen, graph), option.joined, option.joinSteps, graph.work);
+    const judged = judgeRoute(
+      musts,
+      contextOf(option.chosen, graph),
+      option.joined,
+      option.joinSteps,
+      graph.work,
+    );
     return { option, findings: judged };
   });
 }
 
 /** Whether this pair is refused on a bench that knows only these facts. Joints stand: they are how the parts lie there. */
-export function refusesOn(facts: readonly CitedFact[], pair: { head: string; shaft: string }, graph: BenchGraph): boolean {
+export function refusesOn(
+  facts: readonly CitedFact[],
+  pair: { head: string; shaft: string },
+  graph: BenchGraph,
+): boolean {
   const bare = keepOnly(facts, pair, graph);
   const [head, shaft] = [bare.parts.get(pair.head), bare.parts.get(pair.shaft)];
   if (!head || !shaft) return false;
@@ -42,11 +56,17 @@ export function nearMissOf(head: Part, shaft: Part, graph: BenchGraph): NearMiss
   const pair = { head: head.id, shaft: shaft.id };
   const judged = refusalsOf(head, shaft, graph);
   const chosen = chooseRefusals(judged);
-  const cited = judged.flatMap(({ option, findings }, at) => citedFor(chosen[at] as RouteFinding, findings, option, graph));
+  const cited = judged.flatMap(({ option, findings }, at) =>
+    citedFor(chosen[at] as RouteFinding, findings, option, graph),
+  );
   const unique = [...new Map(cited.map((fact) => [factKey(fact), fact])).values()];
   if (!refusesOn(unique, pair, graph)) {
-    const rulesCited = [...new Set(chosen.map(({ compiled, outcome }) => `${compiled.rule.id} (${outcome.code})`))].join(", ");
-    throw new Error(`the facts cited by ${rulesCited} do not refuse ${head.id} with ${shaft.id} by themselves`);
+    const rulesCited = [
+      ...new Set(chosen.map(({ compiled, outcome }) => `${compiled.rule.id} (${outcome.code})`)),
+    ].join(", ");
+    throw new Error(
+      `the facts cited by ${rulesCited} do not refuse ${head.id} with ${shaft.id} by themselves`,
+    );
   }
   const facts = minimise(unique, (kept) => refusesOn(kept, pair, graph));
   const bare = keepOnly(facts, pair, graph);
@@ -69,9 +89,18 @@ export function nearMissOf(head: Part, shaft: Part, graph: BenchGraph): NearMiss
  * The facts of a refusal, and of the work behind it when it is the work that refuses. How the head takes a shaft is among
  * them, since that is what rules other options out; it is dropped again where it is not needed.
  */
-function citedFor(refusal: RouteFinding, findings: readonly RouteFinding[], option: PairOption, graph: BenchGraph): CitedFact[] {
+function citedFor(
+  refusal: RouteFinding,
+  findings: readonly RouteFinding[],
+  option: PairOption,
+  graph: BenchGraph,
+): CitedFact[] {
   const takes = option.chosen.head ? citePath("head.socket.type", contextOf(option.chosen, graph)) : [];
-  return [...factsOf(refusal, contextOf(option.chosen, graph)), ...workFacts(refusal, findings, option, graph), ...takes];
+  return [
+    ...factsOf(refusal, contextOf(option.chosen, graph)),
+    ...workFacts(refusal, findings, option, graph),
+    ...takes,
+  ];
 }
 
 /**
@@ -81,10 +110,15 @@ function citedFor(refusal: RouteFinding, findings: readonly RouteFinding[], opti
 function chooseRefusals(judged: readonly { readonly findings: readonly RouteFinding[] }[]): RouteFinding[] {
   const refusals = judged.map(({ findings }) => {
     const all = findings.filter(isRefusal);
-    return [...all.filter(({ compiled }) => !compiled.readsWork), ...all.filter(({ compiled }) => compiled.readsWork)];
+    return [
+      ...all.filter(({ compiled }) => !compiled.readsWork),
+      ...all.filter(({ compiled }) => compiled.readsWork),
+    ];
   });
   const key = ({ compiled, outcome }: RouteFinding) => `${compiled.rule.id} ${outcome.code}`;
-  const shared = refusals[0]?.find((refusal) => refusals.every((others) => others.some((other) => key(other) === key(refusal))));
+  const shared = refusals[0]?.find((refusal) =>
+    refusals.every((others) => others.some((other) => key(other) === key(refusal))),
+  );
   return refusals.map((each) => {
     const chosen = (shared && each.find((refusal) => key(refusal) === key(shared))) ?? each[0];
     if (!chosen) throw new Error("a proof was asked for a pair that is not refused");
@@ -100,18 +134,28 @@ function distinctFindings(said: readonly (Finding | undefined)[], order: readonl
 }
 
 /** When it is the work that refuses, the facts that made the dearest work needed. */
-function workFacts(refusal: RouteFinding, findings: readonly RouteFinding[], option: PairOption, graph: BenchGraph): CitedFact[] {
+function workFacts(
+  refusal: RouteFinding,
+  findings: readonly RouteFinding[],
+  option: PairOption,
+  graph: BenchGraph,
+): CitedFact[] {
   if (!refusal.compiled.readsWork) return [];
   const allowed = skills.indexOf(graph.goal.skill ?? "machine");
   const tooHard = (steps: RouteFinding["outcome"]["steps"]) =>
     (steps ?? []).some(({ step }) => skills.indexOf(workRow(step, graph.work).skill) > allowed);
   if (tooHard(option.joinSteps)) return [];
   const context = contextOf(option.chosen, graph);
-  return findings.filter(({ outcome }) => tooHard(outcome.steps)).flatMap((finding) => factsOf(finding, context));
+  return findings
+    .filter(({ outcome }) => tooHard(outcome.steps))
+    .flatMap((finding) => factsOf(finding, context));
 }
 
 /** Drops fact after fact while the rest still refuses; what is left cannot lose any one. */
-function minimise(facts: readonly CitedFact[], refuses: (kept: readonly CitedFact[]) => boolean): CitedFact[] {
+function minimise(
+  facts: readonly CitedFact[],
+  refuses: (kept: readonly CitedFact[]) => boolean,
+): CitedFact[] {
   let kept = [...facts];
   for (const fact of facts) {
     const without = kept.filter((other) => other !== fact);

@@ -13,7 +13,9 @@ function compareAnswers(a: PairAnswer, b: PairAnswer): number {
 }
 
 function weights({ way }: PairAnswer): number[] {
-  return way ? [way.ranked.verdict, way.ranked.skill, way.route.undoes.length, way.route.steps.length] : [Number.MAX_VALUE];
+  return way
+    ? [way.ranked.verdict, way.ranked.skill, way.route.undoes.length, way.route.steps.length]
+    : [Number.MAX_VALUE];
 }
 
 function nameOf({ head, shaft }: PairAnswer): string {

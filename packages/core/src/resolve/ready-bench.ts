@@ -17,11 +17,13 @@ export interface ReadyBench {
   readonly graph: BenchGraph;
   readonly index: VerdictIndex;
   readonly groups: readonly ShaftGroup[];
-  /** One part of each class, a loose one where there is one. */
+  /** One part of each class, a loose one where there is one; loose ones first. */
   readonly alike: { readonly adapter: readonly Part[]; readonly grip: readonly Part[] };
 }
 
-export type ReadyResult = { readonly ok: true; readonly ready: ReadyBench } | { readonly ok: false; readonly refusals: Refusal[] };
+export type ReadyResult =
+  | { readonly ok: true; readonly ready: ReadyBench }
+  | { readonly ok: false; readonly refusals: Refusal[] };
 
 /** Indexes a bench. Two parts of one id, or joints that cannot be, are refused. */
 export function readyBench(bench: Bench, rules: readonly Rule[], reference: Reference): ReadyResult {
@@ -31,7 +33,10 @@ export function readyBench(bench: Bench, rules: readonly Rule[], reference: Refe
   const { graph } = built;
   const index = new VerdictIndex(graph);
   for (const place of places) for (const part of graph.at[place]) index.classes[place].of(part);
-  const alike = { adapter: oneOfEach("adapter", "bore", graph, index), grip: oneOfEach("grip", "core", graph, index) };
+  const alike = {
+    adapter: oneOfEach("adapter", "bore", graph, index),
+    grip: oneOfEach("grip", "core", graph, index),
+  };
   return { ok: true, ready: { graph, index, groups: shaftGroups(graph, index), alike } };
 }
 
@@ -43,5 +48,5 @@ function oneOfEach(place: "adapter" | "grip", port: Port, graph: BenchGraph, ind
     const known = byClass.get(number);
     if (!known || (!isLoose(known) && isLoose(part))) byClass.set(number, part);
   }
-  return [...byClass.values()];
+  return [...byClass.values()].sort((a, b) => Number(isLoose(b)) - Number(isLoose(a)));
 }

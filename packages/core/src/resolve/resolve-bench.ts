@@ -6,8 +6,8 @@ import type { Reference } from "../parts/reference.ts";
 import type { Refusal } from "../parts/refusal.ts";
 import type { Rule } from "../rules/rule.ts";
 import { clubOf } from "./club.ts";
-import { PairJudge, type PairAnswer } from "./pair-judge.ts";
 import { nearMissesOf } from "./near-misses.ts";
+import { type PairAnswer, PairJudge } from "./pair-judge.ts";
 import { rankAnswers } from "./rank-answers.ts";
 import { rankQuestions } from "./rank-questions.ts";
 import { type ReadyBench, readyBench, skillByDefault } from "./ready-bench.ts";
@@ -15,7 +15,9 @@ import type { Resolution } from "./result.ts";
 import { unknownFields } from "./unknown-fields.ts";
 import { wantsOf } from "./wants.ts";
 
-export type ResolveResult = { readonly ok: true; readonly resolution: Resolution } | { readonly ok: false; readonly refusals: Refusal[] };
+export type ResolveResult =
+  | { readonly ok: true; readonly resolution: Resolution }
+  | { readonly ok: false; readonly refusals: Refusal[] };
 
 const limitByDefault = 200;
 
@@ -46,9 +48,16 @@ export function resolveBench(bench: Bench, rules: readonly Rule[], reference: Re
       nearMisses: nearMissesOf(tally.refused, graph, limit),
       wants: wants.slice(0, limit),
       questions,
-      counts: { clubs: ranked.length, nearMisses: tally.refusedCount, wants: wants.length, questions: questions.length },
+      counts: {
+        clubs: ranked.length,
+        nearMisses: tally.refusedCount,
+        wants: wants.length,
+        questions: questions.length,
+      },
       skill,
-      skillOpens: skills.slice(skills.indexOf(skill) + 1).map((higher) => ({ skill: higher, moreClubs: opened(tally, skill, higher) })),
+      skillOpens: skills
+        .slice(skills.indexOf(skill) + 1)
+        .map((higher) => ({ skill: higher, moreClubs: opened(tally, skill, higher) })),
       notices: unknownFields(bench.parts),
     },
   };
@@ -65,7 +74,7 @@ interface Tally {
 }
 
 /** Near misses are chosen from at most so many refused pairs. */
-const refusedKept = 2000;
+const refusedKept = 1000;
 
 function tallyPairs(ready: ReadyBench, skill: Skill): Tally {
   const { graph, groups } = ready;
@@ -77,9 +86,17 @@ function tallyPairs(ready: ReadyBench, skill: Skill): Tally {
       const isRefused = allowed.groupRefused(head, group);
       const isHopeless = isRefused && unlimited.groupRefused(head, group);
       for (const shaft of isHopeless ? [] : group.shafts) {
-        addPair(tally, isRefused ? refusedPair(head, shaft) : allowed.answer(head, shaft), unlimited.leastSkill(head, shaft));
+        addPair(
+          tally,
+          isRefused ? refusedPair(head, shaft) : allowed.answer(head, shaft),
+          unlimited.leastSkill(head, shaft),
+        );
       }
-      if (isHopeless) addRefused(tally, group.shafts.map((shaft) => refusedPair(head, shaft)));
+      if (isHopeless)
+        addRefused(
+          tally,
+          group.shafts.map((shaft) => refusedPair(head, shaft)),
+        );
     }
   }
   return tally;
@@ -103,7 +120,9 @@ function addPair(tally: Tally, answer: PairAnswer, leastSkill: number | undefine
 
 /** How many pairs become clubs above one skill and up to another. */
 function opened({ bySkill }: Tally, from: Skill, upTo: Skill): number {
-  return bySkill.slice(skills.indexOf(from) + 1, skills.indexOf(upTo) + 1).reduce((sum, count) => sum + count, 0);
+  return bySkill
+    .slice(skills.indexOf(from) + 1, skills.indexOf(upTo) + 1)
+    .reduce((sum, count) => sum + count, 0);
 }
 
 /** Heads and shafts that make a club already, with or without work: nothing has to be looked for on their account. */

@@ -3,8 +3,8 @@ import type { Finding } from "../findings/finding.ts";
 import type { FindingData } from "../findings/outcome.ts";
 import type { Verdict } from "../findings/verdict.ts";
 import type { Estimates } from "../measure/estimate.ts";
-import type { Joint } from "../parts/joint.ts";
 import type { Skill } from "../parts/goal.ts";
+import type { Joint } from "../parts/joint.ts";
 
 export interface Caution {
   readonly code: string;
@@ -88,7 +88,12 @@ export interface Resolution {
   readonly wants: readonly Want[];
   readonly questions: readonly Question[];
   /** How many there are of each, however many were returned. */
-  readonly counts: { readonly clubs: number; readonly nearMisses: number; readonly wants: number; readonly questions: number };
+  readonly counts: {
+    readonly clubs: number;
+    readonly nearMisses: number;
+    readonly wants: number;
+    readonly questions: number;
+  };
   /** The skill this answer allowed, and how many clubs more each higher one would open. */
   readonly skill: Skill;
   readonly skillOpens: readonly { readonly skill: Skill; readonly moreClubs: number }[];

@@ -5,6 +5,8 @@ import type { Part } from "../parts/part.ts";
 export function unknownFields(parts: readonly Part[]): string[] {
   return parts.flatMap((part) => {
     const unknown = Object.keys(part).filter((field) => !knownFields[part.kind].has(field));
-    return unknown.map((field) => `${part.kind} ${part.id} has a field "${field}" that is kept but not understood`);
+    return unknown.map(
+      (field) => `${part.kind} ${part.id} has a field "${field}" that is kept but not understood`,
+    );
   });
 }

@@ -1,14 +1,21 @@
 import { sayWant } from "../explain/say-want.ts";
 import type { BenchGraph } from "../graph/bench-graph.ts";
 import { rawAt } from "../graph/fact.ts";
-import { type Chosen, contextOf } from "../graph/route.ts";
 import { goalFact } from "../graph/goal-fact.ts";
+import { type Chosen, contextOf } from "../graph/route.ts";
 import { mayTakeShaft } from "../graph/shape.ts";
 import { rank, type VerdictIndex } from "../graph/verdict-index.ts";
-import { wantedAdapter, type WantedPart, wantedGrip, wantedHeads, wantedShafts, without } from "../graph/wanted-part.ts";
+import {
+  type WantedPart,
+  wantedAdapter,
+  wantedGrip,
+  wantedHeads,
+  wantedShafts,
+  without,
+} from "../graph/wanted-part.ts";
 import { clubBbgm } from "../measure/bbgm.ts";
-import { clubTypes, type Part } from "../parts/part.ts";
 import { skills } from "../parts/goal.ts";
+import { clubTypes, type Part } from "../parts/part.ts";
 import { typicalReading } from "../parts/typical.ts";
 import type { PairAnswer } from "./pair-judge.ts";
 import type { Want } from "./result.ts";
@@ -46,7 +53,9 @@ export function wantsOf(answers: AnswersForWants, graph: BenchGraph, index: Verd
     if (alike) alike.push(each);
     else grouped.set(id, [each]);
   }
-  return [...grouped.entries()].map(([id, alike]) => wantFrom(id, alike)).sort((a, b) => b.count - a.count || (a.id < b.id ? -1 : 1));
+  return [...grouped.entries()]
+    .map(([id, alike]) => wantFrom(id, alike))
+    .sort((a, b) => b.count - a.count || (a.id < b.id ? -1 : 1));
 }
 
 function wantFrom(id: string, alike: readonly RawWant[]): Want {
@@ -90,9 +99,17 @@ class WantJudge {
     const suits = fitting.flatMap((needs) => (needs.suits === undefined ? [] : [needs.suits]));
     if (fitting.length === 0) return [];
     const adapter = throughAdapter
-      ? { "adapter.family": rawAt(head, ["socket", "family"]), ...(head.hand ? { "adapter.hand": head.hand } : {}) }
+      ? {
+          "adapter.family": rawAt(head, ["socket", "family"]),
+          ...(head.hand ? { "adapter.hand": head.hand } : {}),
+        }
       : {};
-    const needs = { ...fitting[0], ...(suits.length > 0 ? { suits: suits.length === 1 ? suits[0] : suits } : {}), ...adapter, ...this.length(head) };
+    const needs = {
+      ...fitting[0],
+      ...(suits.length > 0 ? { suits: suits.length === 1 ? suits[0] : suits } : {}),
+      ...adapter,
+      ...this.length(head),
+    };
     return [{ kind: "shaft", needs, completes: { head: head.id, shaft: null } }];
   }
 
@@ -104,7 +121,10 @@ class WantJudge {
     const fitting = this.fitting(wantedHeads(adapter, clubTypes), (part) => ({ head: part, adapter, shaft }));
     const types = fitting.flatMap((needs) => (needs.clubType === undefined ? [] : [needs.clubType]));
     if (fitting.length === 0) return [];
-    const needs = { ...fitting[0], ...(types.length > 0 ? { clubType: types.length === 1 ? types[0] : types } : {}) };
+    const needs = {
+      ...fitting[0],
+      ...(types.length > 0 ? { clubType: types.length === 1 ? types[0] : types } : {}),
+    };
     return [{ kind: "head", needs, completes: { head: null, shaft: shaft.id } }];
   }
 
@@ -130,7 +150,10 @@ class WantJudge {
     if (head.kind !== "head") return {};
     const targetIn = goalFact("playingLengthIn", contextOf({ head }, this.graph)).value as number | undefined;
     const typical = this.graph.reference.typical;
-    const bbgm = clubBbgm({ head, adapter: mayTakeShaft(head) ? undefined : { id: "typical", kind: "adapter" } }, typical);
+    const bbgm = clubBbgm(
+      { head, adapter: mayTakeShaft(head) ? undefined : { id: "typical", kind: "adapter" } },
+      typical,
+    );
     const cap = typicalReading(typical, { kind: "grip" }, "capThicknessIn");
     if (targetIn === undefined || bbgm === undefined || cap === undefined) return {};
     return { "length.lengthIn": { atLeast: Math.floor((targetIn - bbgm.value - cap.value) * 4) / 4 } };

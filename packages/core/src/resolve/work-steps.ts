@@ -10,21 +10,29 @@ import type { Caution, WorkStep } from "./result.ts";
 export function workSteps(route: Route, findings: readonly RouteFinding[], graph: BenchGraph): WorkStep[] {
   const fromRules = findings
     .filter(({ compiled }) => compiled.rule.strength === "must")
-    .flatMap(({ compiled, outcome }) => (outcome.steps ?? []).map((step): JoinStep => ({ ...step, parts: partsOf(compiled.asksFor, route) })));
+    .flatMap(({ compiled, outcome }) =>
+      (outcome.steps ?? []).map((step): JoinStep => ({ ...step, parts: partsOf(compiled.asksFor, route) })),
+    );
   const rows = [...route.steps, ...fromRules].map((step) => ({ step, row: workRow(step.step, graph.work) }));
   rows.sort((a, b) => a.row.order - b.row.order);
   const seen = new Set<string>();
-  return rows.filter(({ step }) => isNew(`${step.step} ${step.parts.join(" ")}`, seen)).map(({ step, row }) => ({
-    step: step.step,
-    parts: step.parts,
-    minutes: row.minutes,
-    waitMinutes: row.waitMinutes,
-    costMinor: row.costMinor,
-    skill: row.skill,
-    cautions: cautionsOf(row.cautions, graph),
-    data: step.data ?? {},
-    text: sayStep(row, step.parts.map((id) => nameOf(id, graph)), step.data ?? {}),
-  }));
+  return rows
+    .filter(({ step }) => isNew(`${step.step} ${step.parts.join(" ")}`, seen))
+    .map(({ step, row }) => ({
+      step: step.step,
+      parts: step.parts,
+      minutes: row.minutes,
+      waitMinutes: row.waitMinutes,
+      costMinor: row.costMinor,
+      skill: row.skill,
+      cautions: cautionsOf(row.cautions, graph),
+      data: step.data ?? {},
+      text: sayStep(
+        row,
+        step.parts.map((id) => nameOf(id, graph)),
+        step.data ?? {},
+      ),
+    }));
 }
 
 function isNew(key: string, seen: Set<string>): boolean {
@@ -35,7 +43,9 @@ function isNew(key: string, seen: Set<string>): boolean {
 
 function partsOf(roles: readonly string[], route: Route): string[] {
   const holder = route.chosen.adapter ? "adapter" : "head";
-  const found = places.filter((place) => roles.includes(place) || (place === holder && roles.includes("holder")));
+  const found = places.filter(
+    (place) => roles.includes(place) || (place === holder && roles.includes("holder")),
+  );
   return found.flatMap((place) => route.chosen[place]?.id ?? []);
 }
 

@@ -45,7 +45,8 @@ export function adapterAngles(head: TiltedHead): AdapterAngles {
   const sx = Math.sin(tiltRad) * Math.sin(rotationRad);
   const sy = Math.cos(tiltRad) * Math.cos(lieRad) - upright * Math.sin(lieRad);
   const sz = Math.cos(tiltRad) * Math.sin(lieRad) + upright * Math.cos(lieRad);
-  const faceAlongShaft = Math.cos(loftRad) * (Math.cos(faceRad) * sx + Math.sin(faceRad) * sy) + Math.sin(loftRad) * sz;
+  const faceAlongShaft =
+    Math.cos(loftRad) * (Math.cos(faceRad) * sx + Math.sin(faceRad) * sy) + Math.sin(loftRad) * sz;
 
   const lieDeg = degFromRad(Math.asin(sz));
   return {

@@ -58,7 +58,11 @@ export function cantileverRigidity(
 }
 
 /** ω² L³ / EI: β⁴/m of the beam, which tends to 3/M as the beam's mass goes to nothing. */
-function stiffnessFactor({ beamMassKg, tipMassKg, mode = 1 }: Omit<Cantilever, "rigidityNM2" | "beamLengthM">): number {
+function stiffnessFactor({
+  beamMassKg,
+  tipMassKg,
+  mode = 1,
+}: Omit<Cantilever, "rigidityNM2" | "beamLengthM">): number {
   if (beamMassKg === 0) return 3 / tipMassKg;
   return cantileverRoot({ massRatio: tipMassKg / beamMassKg, mode }) ** 4 / beamMassKg;
 }

@@ -9,8 +9,10 @@ import { clubMass } from "./club-mass.ts";
  */
 export function clubMoi(components: readonly ClubComponent[], axisFromButtIn = 0): number {
   let aboutButtGIn2 = 0;
-  for (const { massG, cgFromButtIn, ownMoiGIn2 } of components) aboutButtGIn2 += ownMoiGIn2 + massG * cgFromButtIn ** 2;
-  const shiftGIn2 = axisFromButtIn ** 2 * clubMass(components) - 2 * axisFromButtIn * clubFirstMoment(components);
+  for (const { massG, cgFromButtIn, ownMoiGIn2 } of components)
+    aboutButtGIn2 += ownMoiGIn2 + massG * cgFromButtIn ** 2;
+  const shiftGIn2 =
+    axisFromButtIn ** 2 * clubMass(components) - 2 * axisFromButtIn * clubFirstMoment(components);
   return kgCm2FromGIn2(aboutButtGIn2 + shiftGIn2);
 }
 

@@ -7,7 +7,10 @@ export interface LengthParts {
 }
 
 /** Bottom of bore to ground in inches: hosel length less insertion depth (Hireko blog, January 2011). */
-export function bottomOfBoreToGround(given: { readonly hoselLengthIn: number; readonly insertionIn: number }): number {
+export function bottomOfBoreToGround(given: {
+  readonly hoselLengthIn: number;
+  readonly insertionIn: number;
+}): number {
   return given.hoselLengthIn - given.insertionIn;
 }
 

@@ -27,9 +27,12 @@ describe("rulesLength", () => {
     expect(rulesLength({ ...driver, lieDeg: 60 })).toBe(45.5);
   });
 
-  test.each([55, 56.5, 58, 59, 61, 62.5, 64])("agrees with a sole rolled point by point at a lie of %d°", (lieDeg) => {
-    expect(rulesLength({ ...driver, lieDeg })).toBeCloseTo(rolledLength({ ...driver, lieDeg }), 10);
-  });
+  test.each([55, 56.5, 58, 59, 61, 62.5, 64])(
+    "agrees with a sole rolled point by point at a lie of %d°",
+    (lieDeg) => {
+      expect(rulesLength({ ...driver, lieDeg })).toBeCloseTo(rolledLength({ ...driver, lieDeg }), 10);
+    },
+  );
 
   test("stays within 1/12 in of the trade's length for ordinary heads (Tutelman, Club Ruler - New vs Old, 2011)", () => {
     const heads = [
@@ -41,7 +44,9 @@ describe("rulesLength", () => {
       { lieDeg: 64, soleRadiusIn: 20, contactFromAxisIn: 1.3 },
     ];
     for (const head of heads) {
-      expect(Math.abs(rulesLength({ ...head, playingLengthIn: 40 }) - 40), JSON.stringify(head)).toBeLessThan(1 / 12);
+      expect(Math.abs(rulesLength({ ...head, playingLengthIn: 40 }) - 40), JSON.stringify(head)).toBeLessThan(
+        1 / 12,
+      );
     }
   });
 

@@ -30,7 +30,10 @@ export function momentAboutFulcrum(club: {
  * US patent 1,953,916 and in Tutelman's "swingwt3"; the size of a point and of A0 are common practice, no source, and agree
  * with the 50 g·in a point that Tutelman prints to 0.3 point from A0 to G0.
  */
-export function swingWeight(club: { readonly massG: number; readonly balanceFromButtIn: number }): SwingWeight {
+export function swingWeight(club: {
+  readonly massG: number;
+  readonly balanceFromButtIn: number;
+}): SwingWeight {
   const momentOzIn = ozInFromGIn(momentAboutFulcrum({ ...club, fulcrumIn: swingWeightFulcrumIn }));
   const points = swingWeightPoints(momentOzIn);
   return {
