@@ -117,6 +117,20 @@ describe("a part", () => {
     });
   });
 
+  it("is joined to another and taken apart again", async () => {
+    const { address, page } = await atBench("/parts/H02");
+    const joints = async () => (await served(address, "/api/bench/joints")).body.joints;
+    const before = await joints();
+    await page.getByText("It is joined to something else").click();
+    await page.getByLabel("Joined to").selectOption("A08");
+    await page.getByRole("button", { name: "Join", exact: true }).click();
+    await page.getByText("H02 screwed to A08").waitFor();
+    expect(await joints()).toHaveLength(before.length + 1);
+    await page.getByRole("button", { name: "Not joined any more: H02 and A08" }).click();
+    await page.getByText("Taken apart.").waitFor();
+    expect(await joints()).toEqual(before);
+  });
+
   it("comes back with its joints when its delete is undone", async () => {
     const { address, page } = await atBench("/parts/H01");
     const before = (await served(address, "/api/bench")).body;

@@ -1,3 +1,4 @@
+import type { Joint } from "@ferrule/core";
 import type { DisplaySettings } from "./display-settings.ts";
 
 /** The news that components send up; each bubbles out of its shadow root. */
@@ -9,6 +10,8 @@ export interface News {
   readonly "ferrule-display": DisplaySettings;
   readonly "ferrule-answered": { readonly name: string; readonly value: string };
   readonly "ferrule-retry": undefined;
+  readonly "ferrule-join": Pick<Joint, "type" | "parts">;
+  readonly "ferrule-unjoin": { readonly id: string };
 }
 
 export function tell<Name extends keyof News>(from: EventTarget, name: Name, detail: News[Name]): void {

@@ -63,7 +63,6 @@ export class PageHeader extends LitElement {
       }
       li a[aria-current="page"] {
         border-color: var(--accent);
-        font-weight: 700;
       }
       .add {
         margin-left: auto;

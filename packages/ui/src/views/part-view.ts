@@ -3,12 +3,12 @@ import { css, html, LitElement, type TemplateResult } from "lit";
 import { api, type Bench, type GoesWith } from "../api.ts";
 import { type BenchContext, contextOf } from "../bench-context.ts";
 import { clubRow, clubRowStyles, nearMissRow } from "../components/club-row.ts";
-import { jointText } from "../components/fact-list.ts";
+import "../components/joint-editor.ts";
 import { questionList } from "../components/question-list.ts";
 import { whenReady } from "../components/state-notes.ts";
 import { wantList, wantListStyles } from "../components/want-list.ts";
 import type { DisplaySettings } from "../display-settings.ts";
-import { tell } from "../events.ts";
+import { type News, tell } from "../events.ts";
 import { Fetched, failed } from "../fetched.ts";
 import { factValueText } from "../format/fact-value.ts";
 import { moneyText } from "../format/money.ts";
@@ -72,7 +72,6 @@ export class PartView extends LitElement {
   }
 
   private renderPart(part: Part, bench: Bench): TemplateResult {
-    const joints = bench.joints.filter((joint) => joint.parts.includes(part.id));
     return html`<section class="ticket stack" aria-labelledby="what">
       <h2 id="what">What it is</h2>
       <dl class="facts">
@@ -84,7 +83,12 @@ export class PartView extends LitElement {
           : ""
       }.</p>
       ${part.note ? html`<p><strong>Note:</strong> ${part.note}</p>` : ""}
-      <p><strong>Joined:</strong> ${joints.length === 0 ? "to nothing" : joints.map(jointText).join(", ")}.</p>
+      <ferrule-joint-editor
+        .member=${part}
+        .context=${contextOf(bench, this.display.lengthUnit)}
+        @ferrule-join=${(event: CustomEvent<News["ferrule-join"]>) => this.#change(() => api.addJoint(event.detail), "Joined.")}
+        @ferrule-unjoin=${(event: CustomEvent<News["ferrule-unjoin"]>) => this.#change(() => api.deleteJoint(event.detail.id), "Taken apart.", true)}
+      ></ferrule-joint-editor>
     </section>`;
   }
 
@@ -140,6 +144,15 @@ export class PartView extends LitElement {
     void this.#bench.again();
     void this.#answer.again();
   };
+
+  async #change(work: () => Promise<unknown>, text: string, undoable = false): Promise<void> {
+    this.trouble = await work().then(
+      () => undefined,
+      (error: unknown) => `${failed(error).message}.`,
+    );
+    if (!this.trouble) tell(this, "ferrule-done", { text, undoable });
+    this.#again();
+  }
 
   readonly #delete = async () => {
     await api.deletePart(this.partId).then(
