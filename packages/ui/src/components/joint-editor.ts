@@ -46,7 +46,7 @@ export class JointEditor extends LitElement {
 
   private renderUndo({ id, parts }: Joint) {
     if (id === undefined) return "";
-    const name = `Not joined any more: ${parts.join(" and ")}`;
+    const name = `Not any more: ${parts.join(" and ")}`;
     return html`<button aria-label=${name} @click=${() => tell(this, "ferrule-unjoin", { id })}>Not any more</button>`;
   }
 
