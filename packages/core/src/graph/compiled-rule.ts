@@ -1,3 +1,4 @@
+import { typicalConditions } from "../parts/typical.ts";
 import type { FactPath, FactPaths, Rule } from "../rules/rule.ts";
 import { type CompiledFact, compileFact, placesOf } from "./fact.ts";
 import { isTargetField } from "./goal-fact.ts";
@@ -14,9 +15,6 @@ export interface CompiledRule {
   /** By place, the paths of the fields that its outcome depends on. */
   readonly depends: Readonly<Record<Place, readonly (readonly string[])[]>>;
 }
-
-/** Fields that a typical reading is looked up by. */
-const typicalDependsOn = ["clubType", "clubNumber", "suits", "material"];
 
 export function compileRule(rule: Rule): CompiledRule {
   const compile = (paths: FactPaths = {}) =>
@@ -50,7 +48,7 @@ function dependsOf(facts: readonly CompiledFact[], rule: Rule): CompiledRule["de
   };
   for (const fact of facts) addDependencies(fact, found);
   if (facts.some((fact) => fact.derived || fact.mayBeTypical)) {
-    for (const place of places) for (const path of typicalDependsOn) found[place].add(path);
+    for (const place of places) for (const path of typicalConditions) found[place].add(path);
   }
   if (facts.some(({ role }) => role === "holder") || rule.readsClaims) found.head.add("socket.type");
   if (facts.some((fact) => fact.role === "goal" && isTargetField(fact.path))) found.head.add("clubType");

@@ -7,6 +7,8 @@ import type { Context } from "./context.ts";
 /** A fact worked out from others; `rests` are the ones it is worked out from. */
 export interface DerivedFact {
   readonly rests: readonly FactPath[];
+  /** Of those, the ones that could be asked for in this context, the first to ask first. */
+  readonly asks: (context: Context) => readonly FactPath[];
   readonly compute: (context: Context) => Reading | undefined;
 }
 
@@ -14,6 +16,8 @@ export interface DerivedFact {
 export const derivedFacts: Readonly<Record<string, DerivedFact>> = {
   "holder.bbgmIn": {
     rests: ["head.socket.bbgmIn", "head.socket.seatToGroundIn", "adapter.tipStopFromSeatIn"],
+    asks: ({ adapter }) =>
+      adapter ? ["head.socket.seatToGroundIn", "adapter.tipStopFromSeatIn"] : ["head.socket.bbgmIn"],
     compute: ({ head, adapter, typical }) => {
       if (head?.kind !== "head") return undefined;
       return clubBbgm({ head, adapter: adapter?.kind === "adapter" ? adapter : undefined }, typical);
@@ -21,6 +25,7 @@ export const derivedFacts: Readonly<Record<string, DerivedFact>> = {
   },
   "shaft.aloneLengthIn": {
     rests: ["shaft.length.lengthIn", "shaft.length.basis", "shaft.rawLengthIn", "shaft.tip.trimmedIn"],
+    asks: () => ["shaft.length.lengthIn", "shaft.length.basis"],
     compute: ({ shaft, typical, gripped, bonded }) =>
       shaft?.kind === "shaft" ? aloneLength({ shaft, gripped, bonded }, typical) : undefined,
   },

@@ -114,12 +114,12 @@ export function citeSpot(fact: CompiledFact, context: Context): { part: string; 
   return spot && part ? { part: part.id, field: spot.keys.join(".") } : undefined;
 }
 
-/** Of the facts that a derived one rests on, the first that its part lacks; else the first of all. */
+/** Of the facts to ask for behind a derived one, the first that its part lacks; else the first of all. */
 function firstMissingSpot(
   derived: DerivedFact,
   context: Context,
 ): { part: string; field: string } | undefined {
-  const facts = derived.rests.map((path) => compileFact("", path, false));
+  const facts = derived.asks(context).map((path) => compileFact("", path, false));
   const spots = facts.flatMap((each) => citeSpot(each, context) ?? []);
   const missing = facts.find((each) => citeSpot(each, context) && citeFact(each, context).length === 0);
   return (missing && citeSpot(missing, context)) ?? spots[0];

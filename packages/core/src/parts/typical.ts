@@ -26,7 +26,8 @@ interface Described {
   readonly material?: unknown;
 }
 
-const conditions = ["clubType", "clubNumber", "suits", "material"] as const;
+/** The fields of a part that its typical readings are looked up by. */
+export const typicalConditions = ["clubType", "clubNumber", "suits", "material"] as const;
 
 /** The typical reading of a field for this part: the row with most conditions that all hold, or nothing. */
 export function typicalReading(
@@ -38,7 +39,7 @@ export function typicalReading(
   let bestCount = -1;
   for (const row of rows) {
     if (row.kind !== part.kind || row.field !== field) continue;
-    const stated = conditions.filter((name) => row[name] !== undefined);
+    const stated = typicalConditions.filter((name) => row[name] !== undefined);
     if (stated.length > bestCount && stated.every((name) => row[name] === part[name])) {
       best = row;
       bestCount = stated.length;

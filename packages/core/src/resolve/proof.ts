@@ -3,12 +3,15 @@ import { sayProof } from "../explain/say-proof.ts";
 import { type CitedFact, factKey } from "../findings/cited-fact.ts";
 import type { Finding } from "../findings/finding.ts";
 import type { BenchGraph } from "../graph/bench-graph.ts";
+import type { Context } from "../graph/context.ts";
 import { citePath } from "../graph/fact.ts";
 import { judgeRoute, type RouteFinding, workRow } from "../graph/judge-route.ts";
 import { contextOf } from "../graph/route.ts";
+import { places } from "../graph/shape.ts";
 import { skills } from "../parts/goal.ts";
 import type { Joint } from "../parts/joint.ts";
 import type { Part } from "../parts/part.ts";
+import { typicalConditions } from "../parts/typical.ts";
 import { keepOnly } from "./keep-only.ts";
 import { openOptions, type PairOption } from "./pair-options.ts";
 import type { NearMiss } from "./result.ts";
@@ -148,20 +151,29 @@ function workFacts(
   const context = contextOf(option.chosen, graph);
   return findings
     .filter(({ outcome }) => tooHard(outcome.steps))
-    .flatMap((finding) => factsOf(finding, context));
+    .flatMap((finding) => [...factsOf(finding, context), ...lookedUpBy(context)]);
 }
 
-/** Drops fact after fact while the rest still refuses; what is left cannot lose any one. */
+/** Work may rest on typical readings, and which ones apply rests on these facts. */
+function lookedUpBy(context: Context): CitedFact[] {
+  return places.flatMap((place) =>
+    typicalConditions.flatMap((name) => citePath(`${place}.${name}`, context)),
+  );
+}
+
+/**
+ * Drops fact after fact while the rest still refuses, over and over until none can go: a claim that speaks for a pair can
+ * keep another fact in, and with the claim gone that fact may go too.
+ */
 function minimise(
   facts: readonly CitedFact[],
   refuses: (kept: readonly CitedFact[]) => boolean,
 ): CitedFact[] {
-  let kept = [...facts];
-  for (const fact of facts) {
+  const less = facts.reduce<readonly CitedFact[]>((kept, fact) => {
     const without = kept.filter((other) => other !== fact);
-    if (refuses(without)) kept = without;
-  }
-  return kept;
+    return refuses(without) ? without : kept;
+  }, facts);
+  return less.length === facts.length ? [...less] : minimise(less, refuses);
 }
 
 function jointsOf(shaft: Part, graph: BenchGraph): Joint[] {

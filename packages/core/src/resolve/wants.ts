@@ -3,7 +3,7 @@ import type { BenchGraph } from "../graph/bench-graph.ts";
 import { rawAt } from "../graph/fact.ts";
 import { goalFact } from "../graph/goal-fact.ts";
 import { type Chosen, contextOf } from "../graph/route.ts";
-import { mayTakeShaft } from "../graph/shape.ts";
+import { mayTakeShaft, type Place } from "../graph/shape.ts";
 import { rank, type VerdictIndex } from "../graph/verdict-index.ts";
 import {
   type WantedPart,
@@ -83,6 +83,7 @@ class WantJudge {
     const adapter = mayTakeShaft(head) ? undefined : wantedAdapter(head, shaft);
     if (adapter) {
       const needs = this.needsOf(adapter, (part) => ({ head, adapter: part, shaft }));
+      if (needs && this.isHere("adapter", needs)) return [];
       if (needs) return [{ kind: "adapter", needs, completes }];
     }
     const grip = this.graph.at.grip.length === 0 ? wantedGrip(shaft) : undefined;
@@ -126,6 +127,13 @@ class WantJudge {
       ...(types.length > 0 ? { clubType: types.length === 1 ? types[0] : types } : {}),
     };
     return [{ kind: "head", needs, completes: { head: null, shaft: shaft.id } }];
+  }
+
+  /** Whether a part that states all of this is on the bench already, so that another would be no help. */
+  private isHere(place: Place, needs: Record<string, unknown>): boolean {
+    const says = (part: Part, path: string) =>
+      JSON.stringify(rawAt(part, path.split("."))) === JSON.stringify(needs[path]);
+    return this.graph.at[place].some((part) => Object.keys(needs).every((path) => says(part, path)));
   }
 
   private fitting(wanted: readonly WantedPart[], place: (part: Part) => Chosen): Record<string, unknown>[] {

@@ -13,7 +13,8 @@ export function workSteps(route: Route, findings: readonly RouteFinding[], graph
     .flatMap(({ compiled, outcome }) =>
       (outcome.steps ?? []).map((step): JoinStep => ({ ...step, parts: partsOf(compiled.asksFor, route) })),
     );
-  const rows = [...route.steps, ...fromRules].map((step) => ({ step, row: workRow(step.step, graph.work) }));
+  const needed = [...route.steps, ...fromRules, ...regripping(route, fromRules, graph)];
+  const rows = needed.map((step) => ({ step, row: workRow(step.step, graph.work) }));
   rows.sort((a, b) => a.row.order - b.row.order);
   const seen = new Set<string>();
   return rows
@@ -34,6 +35,21 @@ export function workSteps(route: Route, findings: readonly RouteFinding[], graph
       ),
     }));
 }
+
+/** The butt cannot be worked on under a grip: one that stays on the club comes off first and goes on again after. */
+function regripping({ chosen }: Route, fromRules: readonly JoinStep[], graph: BenchGraph): JoinStep[] {
+  const { shaft, grip } = chosen;
+  const onShaft = shaft && graph.occupancy.at(shaft.id, "butt")?.other;
+  if (!shaft || !grip || onShaft !== grip.id || !fromRules.some(({ step }) => buttSteps.includes(step)))
+    return [];
+  const parts = [shaft.id, grip.id];
+  return [
+    { step: "grip-off", parts },
+    { step: "grip-on", parts },
+  ];
+}
+
+const buttSteps = ["butt-trim", "butt-extension"];
 
 function isNew(key: string, seen: Set<string>): boolean {
   if (seen.has(key)) return false;

@@ -59,7 +59,7 @@ export const lengthReachable = defineRule<Code>({
   ask: {
     aloneLengthIn: "How long is the shaft from its tip to its butt?",
     bbgmIn:
-      "How far is the bottom of the bore from the ground, along the shaft? Stand a rod in the bore and measure.",
+      "How far above the ground does the shaft's tip stop, along the shaft? In a bored head stand a rod in the bore; where an adapter goes, measure from its seat to the ground.",
     capThicknessIn: "How far does the grip's cap stand beyond the end of the shaft?",
     basis:
       "Is the length that of the bare shaft, of the shaft with its adapter, or of the whole club it came from?",

@@ -84,7 +84,7 @@ export const lengthWithinLocalRule = defineRule({
     clubType: "What kind of club is the head?",
     aloneLengthIn: "How long is the shaft from its tip to its butt?",
     bbgmIn:
-      "How far is the bottom of the bore from the ground, along the shaft? Stand a rod in the bore and measure.",
+      "How far above the ground does the shaft's tip stop, along the shaft? In a bored head stand a rod in the bore; where an adapter goes, measure from its seat to the ground.",
     capThicknessIn: "How far does the grip's cap stand beyond the end of the shaft?",
   },
 });
