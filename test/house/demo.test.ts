@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { z } from "zod";
 import {
   adapterSchema,
+  type Bench,
   claimSchema,
   clubTypes,
   coverSchema,
@@ -15,9 +16,12 @@ import {
   type PartKind,
   parseWith,
   partSchema,
+  resolveBench,
+  rules,
   shaftSchema,
   wrenchSchema,
 } from "../../packages/core/src/index.ts";
+import { reference } from "../reference-tables.ts";
 
 interface WrittenPart {
   readonly id: string;
@@ -160,7 +164,14 @@ describe("the demo bench", () => {
     expect(named.filter((id) => !known.includes(id))).toEqual([]);
   });
 
-  it("leaves the skill to its default, so that the first page shows what a wrench alone can do", () => {
-    expect(bench.goal).not.toHaveProperty("skill");
+  it("shows every kind of verdict on the first screen, and how much more a higher skill would open", () => {
+    const result = resolveBench(bench as unknown as Bench, rules, reference);
+    if (!result.ok) throw new Error(JSON.stringify(result.refusals));
+    const { clubs, nearMisses, wants, skillOpens } = result.resolution;
+    const verdicts = new Set(clubs.map(({ verdict }) => verdict));
+    expect([...verdicts].sort()).toEqual(["fits", "fits-with-work", "unsettled"]);
+    expect(nearMisses.length).toBeGreaterThan(20);
+    expect(wants.length).toBeGreaterThan(0);
+    expect(skillOpens.every(({ moreClubs }) => moreClubs > 0)).toBe(true);
   });
 });

@@ -25,6 +25,7 @@ export function findingFrom(judged: RouteFinding, context: Context): Finding | u
     parts: partsOf(compiled, context),
     facts: factsOf(judged, context),
     text: clauseOf(judged, context),
+    source: rule.source.at ? `${rule.source.title}, ${rule.source.at}` : rule.source.title,
     ...(hint ? { hint } : {}),
   };
 }

@@ -12,5 +12,7 @@ export interface Finding {
   readonly parts: readonly string[];
   readonly facts: readonly CitedFact[];
   readonly text: string;
+  /** Where the rule comes from: a published source, or the words that say there is none. */
+  readonly source: string;
   readonly hint?: string;
 }

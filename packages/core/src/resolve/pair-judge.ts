@@ -7,7 +7,6 @@ import { type Skill, skills } from "../parts/goal.ts";
 import type { Part } from "../parts/part.ts";
 import { openOptions, type PairOption } from "./pair-options.ts";
 import type { ReadyBench } from "./ready-bench.ts";
-import type { ShaftGroup } from "./shaft-groups.ts";
 
 /** A way to make a club of a head and a shaft, with what it comes to. */
 export interface Way {
@@ -80,8 +79,8 @@ export class PairJudge {
     return true;
   }
 
-  /** Whether every shaft of a group is refused with this head, by what they have in common. */
-  groupRefused(head: Part, { first }: ShaftGroup): boolean {
+  /** Whether every shaft of a group is refused with this head, by what they have in common with the first. */
+  groupRefused(head: Part, first: Part): boolean {
     return openOptions(head, first, this.graph).every(
       ({ chosen, joinSkill }) => skills.indexOf(joinSkill) > this.allowed || this.index.gatesRefuse(chosen),
     );
@@ -153,10 +152,13 @@ export class PairJudge {
   }
 }
 
-/** No way can be better than one that asks for no more than joining the parts, and leaves every other joint alone. */
-function isUnbeatable({ route, ranked }: Way, floor: number): boolean {
+/**
+ * No way can be better than one that asks for no more than joining the parts: what is on the shaft is tried first and loose
+ * parts before joined ones, so that those after it leave no more joints alone.
+ */
+function isUnbeatable({ ranked }: Way, floor: number): boolean {
   const bestVerdict = floor === 0 ? rank.fits : rank.fitsWithWork;
-  return ranked.verdict <= bestVerdict && ranked.skill <= floor && route.undoes.length === 0;
+  return ranked.verdict <= bestVerdict && ranked.skill <= floor;
 }
 
 /** Better first by verdict, then by skill, then by joints left alone, then by steps saved. */

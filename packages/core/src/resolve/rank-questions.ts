@@ -1,11 +1,11 @@
 import { questionKey } from "./open-questions.ts";
-import type { Club, Question } from "./result.ts";
+import type { Question } from "./result.ts";
 
 /**
  * Every open question once, with the clubs that wait for its answer; those that an answer settles alone count first, for
  * a club with two open questions is not settled by one answer.
  */
-export function rankQuestions(clubs: readonly Club[]): Question[] {
+export function rankQuestions(clubs: readonly { readonly questions: readonly Question[] }[]): Question[] {
   const found = new Map<string, { question: Question; alone: number; waiting: number }>();
   for (const { questions } of clubs) {
     for (const question of questions) {

@@ -6,14 +6,15 @@ import { problemBody } from "../errors.ts";
 
 /**
  * Serves the built page. An address that no file has is a view of the page itself, unless it is one of the API or names
- * a file; without a built page such an address is simply not found.
+ * a file and does not ask for a page (the id of a part may have a dot in it); without a built page such an address is simply not found.
  */
 export async function addPage(app: FastifyInstance, pageFolder: string | undefined): Promise<void> {
   const hasPage = pageFolder !== undefined && existsSync(join(pageFolder, "index.html"));
   if (hasPage) await app.register(fastifyStatic, { root: pageFolder, wildcard: false });
   app.setNotFoundHandler((request, reply) => {
     const path = request.url.split("?")[0] ?? "";
-    const isView = request.method === "GET" && !/^\/api(\/|$)/.test(path) && !/\.\w+$/.test(path);
+    const asksForPage = !/\.\w+$/.test(path) || (request.headers.accept ?? "").includes("text/html");
+    const isView = request.method === "GET" && !/^\/api(\/|$)/.test(path) && asksForPage;
     if (isView && hasPage) return reply.sendFile("index.html");
     const message = isView ? "The page has not been built; run npm start, which builds it" : undefined;
     return reply.code(404).send(problemBody({ code: "not-found", message }));

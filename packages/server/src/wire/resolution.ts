@@ -39,6 +39,7 @@ const findingSchema = z
     parts: z.array(z.string()),
     facts: z.array(citedFactSchema),
     text: z.string(),
+    source: z.string(),
     hint: z.string().optional(),
   })
   .meta({ id: "Finding" });

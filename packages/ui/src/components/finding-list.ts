@@ -32,7 +32,7 @@ function findingRow(finding: Finding, context: BenchContext): TemplateResult {
     ${finding.hint ? html`<p class="hint">Try ${finding.hint}.</p>` : ""}
     <details class="small">
       <summary>Rule ${finding.rule}, and what it read</summary>
-      <p class="soft">Strength: ${strengthWords[finding.strength]}.</p>
+      <p class="soft">Strength: ${strengthWords[finding.strength]}. Source: ${finding.source}.</p>
       ${factList(finding.facts, context)}
     </details>`;
 }

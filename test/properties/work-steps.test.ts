@@ -1,8 +1,6 @@
+import { type Part, resolveBench, rules } from "@ferrule/core";
 import { describe, expect, it } from "vitest";
-import { reference } from "../../../../test/reference-tables.ts";
-import type { Part } from "../parts/part.ts";
-import { rules } from "../rules/index.ts";
-import { resolveBench } from "./resolve-bench.ts";
+import { reference } from "../reference-tables.ts";
 
 const parts = [
   {
