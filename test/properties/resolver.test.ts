@@ -88,6 +88,33 @@ describe("the resolver", () => {
     );
   });
 
+  it("says of one head or shaft what it says of it among all", () => {
+    fc.assert(
+      fc.property(smallBench, (bench) => {
+        const all = resolve(bench);
+        for (const { id, kind } of bench.parts.filter(
+          (part) => part.kind === "head" || part.kind === "shaft",
+        )) {
+          const result = resolveBench(
+            { ...bench, goal: { ...bench.goal, limit: 5000 } },
+            rules,
+            reference,
+            id,
+          );
+          if (!result.ok) throw new Error(JSON.stringify(result.refusals));
+          const place = kind as "head" | "shaft";
+          const ids = ({ clubs }: Resolution) =>
+            clubs.filter((club) => club[place] === id).map((club) => club.id);
+          expect(ids(result.resolution)).toEqual(ids(all));
+          expect(result.resolution.counts.nearMisses).toBe(
+            all.nearMisses.filter((miss) => miss[place] === id).length,
+          );
+        }
+      }),
+      { ...runs, numRuns: 60 },
+    );
+  });
+
   it("never makes a worse club because a part was added that nothing is joined to", () => {
     fc.assert(
       fc.property(smallBench, smallBench, (bench, other) => {

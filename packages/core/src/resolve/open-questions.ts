@@ -6,7 +6,10 @@ import { contextOf, type Route } from "../graph/route.ts";
 import { places } from "../graph/shape.ts";
 import type { Question } from "./result.ts";
 
-/** What has to be asked before an unsettled club is settled: one question for every missing fact. */
+/**
+ * What has to be asked before an unsettled club is settled: one question for every missing fact. A rule may have several
+ * questions that one fact answers; it names them by the fact, a colon and the matter ("faults:rattle").
+ */
 export function openQuestions(
   route: Route,
   findings: readonly RouteFinding[],
@@ -19,7 +22,8 @@ export function openQuestions(
   const asked = open.flatMap(({ compiled, outcome, missing }) => {
     const names = missing.length > 0 ? missing : outcome.ask === undefined ? [] : [outcome.ask];
     return names.map((name): Question => {
-      const fact = [...compiled.needs, ...compiled.uses].find((each) => each.name === name);
+      const answeredBy = name.split(":")[0];
+      const fact = [...compiled.needs, ...compiled.uses].find((each) => each.name === answeredBy);
       const spot = fact && citeSpot(fact, context);
       const text = compiled.rule.ask[name];
       if (text === undefined) throw new Error(`the rule ${compiled.rule.id} has no question for "${name}"`);

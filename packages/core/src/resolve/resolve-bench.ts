@@ -32,17 +32,25 @@ export function clubsForHead(ready: ReadyBench, head: Part): PairAnswer[] {
   return rankAnswers(answers.filter(({ state }) => state === "club"));
 }
 
-/** Resolves a bench under the given rules: the clubs it makes, what it refuses and why, what it lacks, and what to ask. */
-export function resolveBench(bench: Bench, rules: readonly Rule[], reference: Reference): ResolveResult {
+/**
+ * Resolves a bench under the given rules: the clubs it makes, what it refuses and why, what it lacks, and what to ask. With
+ * `about`, the id of a head or a shaft, only the pairs of that one are judged, so that none of them is crowded out.
+ */
+export function resolveBench(
+  bench: Bench,
+  rules: readonly Rule[],
+  reference: Reference,
+  about?: string,
+): ResolveResult {
   const made = readyBench(bench, rules, reference);
   if (!made.ok) return made;
   const { graph, index } = made.ready;
   const skill = graph.goal.skill ?? skillByDefault;
   const limit = graph.goal.limit ?? limitByDefault;
-  const tally = tallyPairs(made.ready, skill, limit);
+  const tally = tallyPairs(made.ready, skill, limit, about);
   const clubs = tally.clubs.flatMap(({ way }) => (way ? [clubOf(way, graph)] : []));
   const questions = rankQuestions(tally.unsettled.map((answer) => questionsOf(answer, graph)));
-  const wants = wantsOf(tally, graph, index);
+  const wants = wantsOf(tally, graph, index, about);
   return {
     ok: true,
     resolution: {

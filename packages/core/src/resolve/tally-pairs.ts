@@ -27,12 +27,13 @@ export interface Tally {
 const kept = { refused: 1000, unsettled: 5000, lacking: 20000 } as const;
 
 /** Judges every pair, whole groups at once where a gate allows it. */
-export function tallyPairs(ready: ReadyBench, skill: Skill, limit: number): Tally {
+export function tallyPairs(ready: ReadyBench, skill: Skill, limit: number, about?: string): Tally {
   const allowed = new PairJudge(ready, skill);
   const unlimited = new PairJudge(ready, "machine");
   const tally = emptyTally();
-  for (const head of ready.graph.at.head) {
-    for (const { first, shafts } of ready.groups) {
+  const { heads, groups } = pairsAbout(ready, about);
+  for (const head of heads) {
+    for (const { first, shafts } of groups) {
       const isRefused = allowed.groupRefused(head, first);
       if (isRefused && unlimited.groupRefused(head, first)) {
         for (const shaft of shafts) addRefused(tally, { head, shaft, state: "refused", way: undefined });
@@ -44,6 +45,17 @@ export function tallyPairs(ready: ReadyBench, skill: Skill, limit: number): Tall
   }
   tally.clubs = rankAnswers(tally.clubs).slice(0, limit);
   return tally;
+}
+
+/** All heads and shafts, or the one that is asked about with all of the other place. */
+function pairsAbout({ graph, groups }: ReadyBench, about: string | undefined) {
+  const part = about === undefined ? undefined : graph.parts.get(about);
+  const only = (place: Part["kind"]) => (part?.kind === place ? [part] : undefined);
+  const shaft = only("shaft");
+  return {
+    heads: only("head") ?? graph.at.head,
+    groups: shaft?.[0] ? [{ first: shaft[0], shafts: shaft }] : groups,
+  };
 }
 
 /** How many pairs become clubs above one skill and up to another. */

@@ -39,12 +39,18 @@ export interface AnswersForWants {
 const completesMax = 50;
 
 /** Minimal sets of what is missing, the one that completes most first. */
-export function wantsOf(answers: AnswersForWants, graph: BenchGraph, index: VerdictIndex): Want[] {
+export function wantsOf(
+  answers: AnswersForWants,
+  graph: BenchGraph,
+  index: VerdictIndex,
+  about?: string,
+): Want[] {
   const judge = new WantJudge(graph, index);
+  const isOpen = ({ id }: Part) => !answers.settled.has(id) && (about === undefined || about === id);
   const raw = [
     ...answers.lacking.flatMap((answer) => judge.forPair(answer)),
-    ...graph.at.head.filter(({ id }) => !answers.settled.has(id)).flatMap((head) => judge.forHead(head)),
-    ...graph.at.shaft.filter(({ id }) => !answers.settled.has(id)).flatMap((shaft) => judge.forShaft(shaft)),
+    ...graph.at.head.filter(isOpen).flatMap((head) => judge.forHead(head)),
+    ...graph.at.shaft.filter(isOpen).flatMap((shaft) => judge.forShaft(shaft)),
   ];
   const grouped = new Map<string, RawWant[]>();
   for (const each of raw) {

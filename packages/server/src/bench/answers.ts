@@ -5,7 +5,7 @@ import { resolveContents } from "./resolve-contents.ts";
 
 /** What the stored bench comes to; worked out once for each goal until the bench changes. */
 export interface Answers {
-  resolve(goal: Goal): Outcome<Resolution>;
+  resolve(goal: Goal, about?: string): Outcome<Resolution>;
 }
 
 /** A page asks under one goal or two at a time; answers to a large bench are large. */
@@ -15,15 +15,15 @@ export function openAnswers(bench: Bench, reference: Reference): Answers {
   const kept = new Map<string, Outcome<Resolution>>();
   let stamp = bench.stamp();
   return {
-    resolve: (goal) => {
+    resolve: (goal, about) => {
       if (stamp !== bench.stamp()) kept.clear();
       stamp = bench.stamp();
-      const key = JSON.stringify(goal);
+      const key = JSON.stringify([goal, about]);
       const known = kept.get(key);
       if (known) return known;
       if (kept.size >= answersKept) kept.clear();
       const { parts, joints, claims } = bench.view();
-      const answer = resolveContents({ parts, joints, claims, goal }, reference);
+      const answer = resolveContents({ parts, joints, claims, goal }, reference, about);
       kept.set(key, answer);
       return answer;
     },

@@ -16,7 +16,7 @@ const replySchema = z.strictObject({
   counts: countsSchema,
 });
 
-/** The most that core returns of each, so that nothing that names the part is cut off before it is looked for. */
+/** The most that core returns of each; for a head or a shaft, only what names it is looked at in the first place. */
 const widest = 5000;
 
 export function addGoesWith(app: App, { bench, answers }: RouteContext): void {
@@ -28,7 +28,7 @@ export function addGoesWith(app: App, { bench, answers }: RouteContext): void {
   app.get("/api/bench/parts/:id/goes-with", { schema }, async ({ params, query }) => {
     const part = valueOrThrow(bench.parts.get(params.id));
     const asked = goalWith(bench.goal(), query);
-    const resolution = valueOrThrow(answers.resolve({ ...asked, limit: widest }));
+    const resolution = valueOrThrow(answers.resolve({ ...asked, limit: widest }, part.id));
     return goesWith(part, resolution, asked.limit ?? 200);
   });
 }
