@@ -116,6 +116,28 @@ describe("POST /api/estimate", () => {
     expect(body.playingLengthIn.basis.map(({ part }: { part: string }) => part)).toContain("head");
   });
 
+  // A with-adapter length ends at the cap's edge where the grip is on (common practice, no source): 43.5 counts a 0.15-in cap.
+  it.each(["/api/estimate", "/api/tune"])(
+    "takes the cap out of a with-adapter length read with the grip on, by %s",
+    async (url) => {
+      const app = await testApp();
+      const read = {
+        head,
+        adapter: { ...adapter, endBelowTipIn: 0.4 },
+        shaft: { ...shaft, length: { lengthIn: 43.5, basis: "with-adapter" } },
+        grip,
+        bonded: true,
+        ...(url === "/api/tune" ? { target: { playingLengthIn: 44 } } : {}),
+      };
+      const lengthOf = async (gripped: boolean) => {
+        const { status, body } = await ask(app, "POST", url, { ...read, gripped });
+        expect(status).toBe(200);
+        return (url === "/api/tune" ? body.before : body).playingLengthIn.value;
+      };
+      expect((await lengthOf(false)) - (await lengthOf(true))).toBeCloseTo(0.15, 9);
+    },
+  );
+
   it("asks for the grip", async () => {
     const app = await testApp();
     const { status, body } = await ask(app, "POST", "/api/estimate", { head, shaft });

@@ -70,6 +70,9 @@ export interface TuneRequest {
   readonly adapter?: Part;
   readonly shaft: Part;
   readonly grip: Part;
+  /** Whether the grip and the adapter are on the shaft already. */
+  readonly gripped?: boolean;
+  readonly bonded?: boolean;
   readonly build?: Build;
   readonly target: { playingLengthIn?: number; swingWeightPoints?: number };
   readonly options?: { readonly grips?: readonly Part[] };

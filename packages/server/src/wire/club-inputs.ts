@@ -17,16 +17,28 @@ export const clubInputShape = {
   adapter: adapterSchema.partial({ id: true, kind: true }).optional(),
   shaft: shaftSchema.partial({ id: true, kind: true }),
   grip: gripSchema.partial({ id: true, kind: true }),
+  /** Whether the grip and the adapter are on the shaft already: a length read with them on includes them. */
+  gripped: z.boolean().optional(),
+  bonded: z.boolean().optional(),
 };
 
 const clubInputSchema = z.strictObject(clubInputShape);
 
 /** The club's parts with their ids and kinds filled in: the head is called `head`, and so on. */
-export function clubPartsFrom({ head, adapter, shaft, grip }: z.infer<typeof clubInputSchema>): ClubParts {
+export function clubPartsFrom({
+  head,
+  adapter,
+  shaft,
+  grip,
+  gripped,
+  bonded,
+}: z.infer<typeof clubInputSchema>): ClubParts {
   return {
     head: { ...head, id: head.id ?? "head", kind: "head" } as Head,
     adapter: adapter && ({ ...adapter, id: adapter.id ?? "adapter", kind: "adapter" } as Adapter),
     shaft: { ...shaft, id: shaft.id ?? "shaft", kind: "shaft" } as Shaft,
     grip: { ...grip, id: grip.id ?? "grip", kind: "grip" } as Grip,
+    gripped,
+    bonded,
   };
 }

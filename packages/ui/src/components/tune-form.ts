@@ -8,6 +8,7 @@ import { lengthInput } from "../format/length-input.ts";
 import { countText } from "../format/number.ts";
 import { parseLength } from "../format/parse-length.ts";
 import { parseSwingWeight, swingWeightText } from "../format/swing-weight.ts";
+import { isJoined } from "../is-joined.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 import { changeText } from "../words/change-text.ts";
@@ -137,6 +138,8 @@ export class TuneForm extends LitElement {
       adapter: adapter === null ? undefined : part(adapter),
       shaft: part(shaft),
       grip: part(grip),
+      gripped: isJoined(this.context.joints, shaft, "gripped"),
+      bonded: isJoined(this.context.joints, shaft, "bonded"),
       target,
       options: { grips: this.#looseGrips() },
     };
