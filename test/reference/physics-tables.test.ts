@@ -1,9 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { addressTriangle } from "../../packages/core/src/measure/physics/address-triangle.ts";
 import { cantileverRoot } from "../../packages/core/src/measure/physics/cantilever.ts";
-import { physicsTables, type ReferenceTable } from "./reference-rows.ts";
+import { judgeCase } from "../../packages/core/src/rules/cases.test-kit.ts";
+import { gripCoreSuitsButt } from "../../packages/core/src/rules/grip-core-suits-butt.ts";
+import { tipEntersBore } from "../../packages/core/src/rules/tip-enters-bore.ts";
+import { physicsRows, physicsTables, type ReferenceTable } from "./reference-rows.ts";
 
 const tables = physicsTables();
+
+/** A men's standard grip 2 in below its cap, the first row of the ladder. */
+const standardGripIn = tableNamed("grip-sizes").rows[0]?.[1] ?? Number.NaN;
 
 function column(table: ReferenceTable, name: string): number[] {
   const at = table.columns.indexOf(name);
@@ -25,7 +31,7 @@ function turns(steps: readonly number[]): number {
   return steps.slice(1).filter((step, k) => Math.sign(step) !== Math.sign(steps[k] ?? 0)).length;
 }
 
-describe("transcribed tables", () => {
+describe("the tables are copied without a slip", () => {
   const columns = tables.flatMap((table) =>
     Object.entries(table.sanity).map(([name, sanity]) => ({ table, name, sanity })),
   );
@@ -49,7 +55,9 @@ describe("transcribed tables", () => {
       for (const row of table.rows) expect(row, table.id).toHaveLength(table.columns.length);
     }
   });
+});
 
+describe("our code against the whole tables", () => {
   test("the formula agrees with the whole table of roots within rounding", () => {
     for (const [massRatio = Number.NaN, root = Number.NaN] of tableNamed("cantilever-roots").rows) {
       expect(Math.abs(cantileverRoot({ massRatio }) - root), `mass ratio ${massRatio}`).toBeLessThanOrEqual(
@@ -75,9 +83,31 @@ describe("transcribed tables", () => {
     }
   });
 
-  test("the grip sizes are the standard 0.900 in and their fraction of an inch, to the 0.005 in they are printed to", () => {
-    for (const [overIn = Number.NaN, diameterIn = Number.NaN] of tableNamed("grip-sizes").rows) {
-      expect(Math.abs(0.9 + overIn - diameterIn), `over by ${overIn} in`).toBeLessThanOrEqual(0.0025 + 1e-9);
+  test("the grip rule names each size of the ladder that a core can stretch to, at the diameter that is printed", () => {
+    const reached = tableNamed("grip-sizes").rows.flatMap(
+      ([overIn = Number.NaN, diameterIn = Number.NaN]) => {
+        const stretchIn = diameterIn - standardGripIn;
+        const { verdict, data } = judgeCase(gripCoreSuitsButt, {
+          coreDiameterIn: 0.6,
+          buttDiameterIn: 0.6 + stretchIn,
+        });
+        if (verdict !== "fits" || data === undefined) return [];
+        expect(data.outsideIn, `over by ${overIn} in`).toBe(diameterIn);
+        return [{ overIn, size: data.size }];
+      },
+    );
+    expect(reached).toEqual([
+      { overIn: 1 / 64, size: "1/64 over" },
+      { overIn: 1 / 32, size: "1/32 over" },
+    ]);
+  });
+
+  test("the bore rule finds every sleeve of the table and the wall that was worked out for it", () => {
+    const shims = physicsRows().filter(({ row }) => row.id.startsWith("shim-"));
+    expect(shims).toHaveLength(4);
+    for (const { row } of shims) {
+      const outcome = judgeCase(tipEntersBore, row.given);
+      expect(outcome.steps, row.id).toEqual([{ step: "shim", data: { wallIn: row.expect.wallIn } }]);
     }
   });
 });
