@@ -46,7 +46,7 @@ describe("estimateClub", () => {
     near(club.swingWeight?.points, 28.38, 0.005);
   });
 
-  it("cuts 42 in for a 43 in club with 1 in of BBGM and no cap (Tutelman, flex4)", () => {
+  it("cuts 42 in for a 43 in club with 1 in of BBGM and no cap (tutelman.com/golf/design/flex4.php)", () => {
     const club = estimated({ ...driver, grip: { ...grip, capThicknessIn: 0 } }, { playingLengthIn: 43 });
     near(club.cutLengthIn?.value, 42, 1e-9);
   });

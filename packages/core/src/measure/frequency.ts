@@ -3,7 +3,10 @@ import type { NumberKey } from "./club-numbers.ts";
 import { carriedFrequency, type LoadedShaft } from "./physics/carried-frequency.ts";
 import { momentNeeds, type Quantity } from "./quantity.ts";
 
-/** Butt held in the clamp when a club's frequency is read: 5 in is usual (Tutelman, "NF4_FreqFlex"; Swing Surgeon 2010). */
+/**
+ * Butt held in the clamp when a club's frequency is read: 5 in is usual (tutelman.com/golf/measure/NF4_FreqFlex.php; Swing
+ * Surgeon 2010).
+ */
 export const clubClampIn = 5;
 
 /**

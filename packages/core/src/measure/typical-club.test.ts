@@ -72,7 +72,7 @@ describe("a typical club", () => {
     expectCovered(typicalIron("5", 38).swingWeight, 31);
   });
 
-  // Tutelman, "Club Ruler - New vs Old" (2011): the trade's length and that of the Rules differ by less than 1/8 in for typical clubs.
+  // tutelman.com/golf/measure/ruler.php: the trade's length and that of the Rules differ by less than 1/8 in for typical clubs.
   it.each(["driver", "fairway", "hybrid", "iron", "wedge"] as const)(
     "measures the same by the Rules to 1/8 in for a %s",
     (clubType) => {

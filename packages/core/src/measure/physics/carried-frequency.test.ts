@@ -21,7 +21,7 @@ describe("carriedFrequency", () => {
     }
   });
 
-  test("a longer clamp reads higher (Tutelman, NF4 shop notes; Swing Surgeon, 2010)", () => {
+  test("a longer clamp reads higher (tutelman.com/golf/measure/NF4_FreqFlex.php; Swing Surgeon, 2010)", () => {
     const shaft = { massG: 60, lengthIn: 45, balanceFromTipIn: 23 };
     const [short, long] = [2.5, 5].map((clampIn) => beamBeyondClamp({ ...shaft, clampIn }));
     if (!short?.ok || !long?.ok) throw new Error("refused");

@@ -5,7 +5,7 @@ import { clubMass } from "./club-mass.ts";
 
 /**
  * Moment of inertia in kg·cm² about an axis across the shaft, so far from the grip end: the grip end itself (0) is the
- * trade's axis (Tutelman, "MOImatchAxis"). Own inertias and Steiner's terms, so I(a) = I(0) − 2aM + a²W.
+ * trade's axis (tutelman.com, "MOImatchAxis"). Own inertias and Steiner's terms, so I(a) = I(0) − 2aM + a²W.
  */
 export function clubMoi(components: readonly ClubComponent[], axisFromButtIn = 0): number {
   let aboutButtGIn2 = 0;

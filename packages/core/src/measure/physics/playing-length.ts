@@ -27,7 +27,10 @@ export function playingLength(given: LengthParts & { readonly cutLengthIn: numbe
   return given.cutLengthIn + given.bbgmIn + given.capThicknessIn;
 }
 
-/** The length in inches to cut a shaft to, tip to butt, for a playing length (Tutelman, "flex4", without the cap). */
+/**
+ * The length in inches to cut a shaft to, tip to butt, for a playing length (tutelman.com/golf/design/flex4.php, without
+ * the cap).
+ */
 export function cutLength(given: LengthParts & { readonly playingLengthIn: number }): number {
   return given.playingLengthIn - given.bbgmIn - given.capThicknessIn;
 }

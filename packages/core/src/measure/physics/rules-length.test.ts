@@ -34,7 +34,7 @@ describe("rulesLength", () => {
     },
   );
 
-  test("stays within 1/12 in of the trade's length for ordinary heads (Tutelman, Club Ruler - New vs Old, 2011)", () => {
+  test("stays within 1/12 in of the trade's length for ordinary heads (tutelman.com/golf/measure/ruler.php)", () => {
     const heads = [
       { lieDeg: 58, soleRadiusIn: 10, contactFromAxisIn: 1.75 },
       { lieDeg: 59, soleRadiusIn: 12, contactFromAxisIn: 1.75 },

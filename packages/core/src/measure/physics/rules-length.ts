@@ -25,7 +25,7 @@ export interface RuledClub {
  * meets the axis at u₀ with (u − u₀) sinθ + v cosθ = R, hence
  *     length = playing length − u₀ = playing length + [R(1 − cos(Λ − θ)) − c sin(Λ − θ)] / sinθ.
  * The shaft's own thickness shifts both lengths by nearly as much (by 0.01 in more for 2° of lie) and is left out.
- * Derived, no published source. Tutelman ("Club Ruler - New vs Old", 2011) finds less than 1/8 in for typical clubs, barely
+ * Derived, no published source. tutelman.com/golf/measure/ruler.php finds less than 1/8 in for typical clubs, barely
  * above 1/16 in for a driver of 58°.
  */
 export function rulesLength(club: RuledClub): number {

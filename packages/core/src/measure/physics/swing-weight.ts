@@ -27,8 +27,8 @@ export function momentAboutFulcrum(club: {
 
 /**
  * Swing weight of a club from its mass and its balance point from the grip end. The moment about 14 in is the definition on
- * US patent 1,953,916 and in Tutelman's "swingwt3"; the size of a point and of A0 are common practice, no source, and agree
- * with the 50 g·in a point that Tutelman prints to 0.3 point from A0 to G0.
+ * US patent 1,953,916 and in tutelman.com/golf/design/swingwt3.php; the size of a point and of A0 are common practice, no
+ * source, and agree with the 50 g·in a point that the latter prints to 0.3 point from A0 to G0.
  */
 export function swingWeight(club: {
   readonly massG: number;
