@@ -228,10 +228,46 @@ describe("the example", () => {
     const refused = await ask(app, "POST", "/api/bench/example");
     expect(refused.status).toBe(409);
     expect(refused.body.error.code).toBe("bench-not-empty");
-    expect((await ask(app, "POST", "/api/bench/undo")).body.error.code).toBe("bench-not-empty");
     expect((await ask(app, "POST", "/api/bench/example", { confirm: true })).body.parts).toHaveLength(4);
     await ask(app, "POST", "/api/bench/undo");
     expect(await benchOf(app)).toMatchObject({ example: false, parts: [{ id: "mine" }] });
+  });
+
+  it("takes nothing for good that was added to it before an undo brings the own bench back", async () => {
+    const app = await testApp({ demo });
+    await ask(app, "POST", "/api/bench/start-own");
+    await ask(app, "POST", "/api/bench/parts", { ...grip, id: "mine" });
+    await ask(app, "POST", "/api/bench/example", { confirm: true });
+    await ask(app, "POST", "/api/bench/parts", { ...grip, id: "added" });
+    const withAdded = await benchOf(app);
+    await ask(app, "POST", "/api/bench/undo");
+    expect(await benchOf(app)).toMatchObject({ example: false, parts: [{ id: "mine" }], undo: 2 });
+    await ask(app, "POST", "/api/bench/undo");
+    await ask(app, "POST", "/api/bench/undo");
+    expect({ ...(await benchOf(app)), undo: 0 }).toEqual({ ...withAdded, undo: 0 });
+    await ask(app, "POST", "/api/bench/undo");
+    expect(await benchOf(app)).toMatchObject({ example: false, parts: [{ id: "mine" }] });
+  });
+
+  it("keeps nothing to undo of an untouched example that an undo takes off the bench", async () => {
+    const app = await testApp({ demo });
+    await ask(app, "POST", "/api/bench/example", { confirm: true });
+    expect((await benchOf(app)).undo).toBe(0);
+    await ask(app, "POST", "/api/bench/start-own");
+    await ask(app, "POST", "/api/bench/parts", { ...grip, id: "mine" });
+    await ask(app, "POST", "/api/bench/undo");
+    expect(await benchOf(app)).toMatchObject({ example: true, undo: 1 });
+    await ask(app, "POST", "/api/bench/undo");
+    expect(await benchOf(app)).toMatchObject({ example: false, parts: [{ id: "mine" }], undo: 0 });
+  });
+
+  it("does not lose a goal that stood alone on the bench", async () => {
+    const app = await testApp({ demo });
+    await ask(app, "POST", "/api/bench/start-own");
+    await ask(app, "PUT", "/api/bench/goal", { skill: "bond" });
+    expect((await ask(app, "POST", "/api/bench/example", {})).body.goal).toEqual({ skill: "regrip" });
+    await ask(app, "POST", "/api/bench/undo");
+    expect(await benchOf(app)).toMatchObject({ example: false, parts: [], goal: { skill: "bond" } });
   });
 });
 

@@ -4,6 +4,7 @@ import type { DocumentTable } from "../store/document-table.ts";
 import type { Tables } from "../store/tables.ts";
 import { type BenchContents, emptyContents } from "./bench-contents.ts";
 import { clearBench } from "./clear-bench.ts";
+import { isUntouched } from "./is-untouched.ts";
 import { newId } from "./new-id.ts";
 import type { Shelf } from "./shelf.ts";
 import { claimsShelf, jointsShelf, partsShelf } from "./shelves.ts";
@@ -48,7 +49,7 @@ export function openBench(tables: Tables, example: BenchContents = emptyContents
     },
     view: () => viewOf(tables),
     stamp: () => tables.stamp(),
-    undo: () => undoDelete(tables),
+    undo: () => undoDelete(tables, example),
     startOwn: () => tables.together(() => startOwn(tables)),
     loadExample: (confirmed) => tables.together(() => loadExample(tables, example, confirmed)),
     takeIn: (contents) => tables.together(() => takeIn(tables, contents)),
@@ -74,10 +75,10 @@ function startOwn(tables: Tables): Outcome<BenchView> {
 }
 
 function loadExample(tables: Tables, example: BenchContents, confirmed: boolean): Outcome<BenchView> {
-  const isEmpty = tables.parts.all().length === 0 && tables.claims.all().length === 0;
-  if (!isEmpty && !confirmed) return problem("bench-not-empty");
+  const hasThings = tables.parts.all().length > 0 || tables.claims.all().length > 0;
+  if (hasThings && !confirmed) return problem("bench-not-empty");
   const taken = clearBench(tables);
-  if (!isEmpty) tables.deletions.push(taken);
+  if (!isUntouched(taken, example)) tables.deletions.push(taken);
   putExample(tables, example);
   return done(viewOf(tables));
 }

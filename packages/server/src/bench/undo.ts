@@ -3,7 +3,9 @@ import { done, type Outcome, problem } from "../errors.ts";
 import type { Deletion } from "../store/deletions.ts";
 import type { DocumentTable, Placed } from "../store/document-table.ts";
 import type { Tables } from "../store/tables.ts";
+import type { BenchContents } from "./bench-contents.ts";
 import { clearBench } from "./clear-bench.ts";
+import { isUntouched } from "./is-untouched.ts";
 import { newId } from "./new-id.ts";
 import { type Removed, valuesOf } from "./shelf.ts";
 import { jointRefusals } from "./shelves.ts";
@@ -15,14 +17,15 @@ export interface Restored {
 
 /**
  * Brings back what the last delete took, where it stood. A part whose id has been given to another in the meantime comes
- * back under a new one, and a joint whose place has been taken stays undone; the reply says what came back.
+ * back under a new one, and a joint whose place has been taken stays undone; the reply says what came back. Where that is a
+ * whole bench, the present one goes to the bottom of what can be undone, unless it is untouched: nothing of the user's is lost.
  */
-export function undoDelete(tables: Tables): Outcome<Restored> {
+export function undoDelete(tables: Tables, example: BenchContents): Outcome<Restored> {
   return tables.together(() => {
     const deletion = tables.deletions.top();
     if (deletion === undefined) return problem("nothing-to-undo");
-    if (deletion.bench && !hasRoom(tables)) return problem("bench-not-empty", wholeBenchMessage);
     tables.deletions.dropTop();
+    if (deletion.bench) makeRoom(tables, deletion.bench, example);
     return done({
       restored: valuesOf(restore(tables, deletion)),
       undo: tables.deletions.count(),
@@ -31,7 +34,6 @@ export function undoDelete(tables: Tables): Outcome<Restored> {
 }
 
 function restore(tables: Tables, deletion: Deletion): Deletion {
-  if (deletion.bench) makeRoom(tables, deletion.bench);
   const parts = deletion.parts.map((placed) => putBack(tables.parts, placed));
   const renamed = new Map(deletion.parts.map(({ value }, at) => [value.id, parts[at]?.value.id ?? value.id]));
   const joints = deletion.joints
@@ -45,19 +47,10 @@ function restore(tables: Tables, deletion: Deletion): Deletion {
   };
 }
 
-const wholeBenchMessage =
-  "The next thing to undo would bring back a whole bench, and the present one is not empty";
-
-/** A whole bench only comes back in place of the example, or of an empty bench. */
-function hasRoom(tables: Tables): boolean {
-  return (
-    tables.settings.isExample() === true ||
-    (tables.parts.all().length === 0 && tables.claims.all().length === 0)
-  );
-}
-
-function makeRoom(tables: Tables, bench: NonNullable<Deletion["bench"]>): void {
-  clearBench(tables);
+/** The older deletes still to be undone belong to the bench that comes back, so the present one goes beneath them. */
+function makeRoom(tables: Tables, bench: NonNullable<Deletion["bench"]>, example: BenchContents): void {
+  const cleared = clearBench(tables);
+  if (!isUntouched(cleared, example)) tables.deletions.pushUnder(cleared);
   tables.goals.write(bench.goal);
   tables.settings.markExample(bench.example);
 }

@@ -14,6 +14,8 @@ export interface Deletion {
 /** Deletes that can be undone, the last one on top. */
 export interface DeletionsTable {
   push(deletion: Deletion): void;
+  /** Puts one beneath all others, to be undone last. */
+  pushUnder(deletion: Deletion): void;
   top(): Deletion | undefined;
   dropTop(): void;
   count(): number;
@@ -21,6 +23,9 @@ export interface DeletionsTable {
 
 export function deletionsTable(database: Database): DeletionsTable {
   const push = database.prepare("INSERT INTO deletions (body) VALUES (?)");
+  const pushUnder = database.prepare(
+    "INSERT INTO deletions (number, body) SELECT coalesce(min(number), 1) - 1, ? FROM deletions",
+  );
   const top = database.prepare("SELECT body FROM deletions ORDER BY number DESC LIMIT 1");
   const dropTop = database.prepare(
     "DELETE FROM deletions WHERE number = (SELECT max(number) FROM deletions)",
@@ -28,6 +33,7 @@ export function deletionsTable(database: Database): DeletionsTable {
   const count = database.prepare("SELECT count(*) AS count FROM deletions");
   return {
     push: (deletion) => void push.run(JSON.stringify(deletion)),
+    pushUnder: (deletion) => void pushUnder.run(JSON.stringify(deletion)),
     top: () => {
       const row = top.get() as { body: string } | undefined;
       return row === undefined ? undefined : (JSON.parse(row.body) as Deletion);
