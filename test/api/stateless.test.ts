@@ -185,6 +185,14 @@ describe("POST /api/tune", () => {
     expect(body.solutions[0].estimates.playingLengthIn.value).toBeCloseTo(44.5, 6);
   });
 
+  it.each([-20, 90])("answers 200 for a swing weight of %s points, however far off", async (points) => {
+    const app = await testApp();
+    const club = { head: { ...head, massG: 230 }, adapter, shaft, grip };
+    const target = { swingWeightPoints: points };
+    const { status } = await ask(app, "POST", "/api/tune", { ...club, target });
+    expect(status).toBe(200);
+  });
+
   it("asks for a target", async () => {
     const app = await testApp();
     const { status, body } = await ask(app, "POST", "/api/tune", { head, adapter, shaft, grip, target: {} });

@@ -52,6 +52,13 @@ describe("tune", () => {
     ]);
   });
 
+  // 200 g at 14 in from the fulcrum is worth 56 points (200 × 14 / 49.6). Derived, no published source.
+  it("leaves out a way whose figures no build may have", () => {
+    const target = { playingLengthIn: startLengthIn, swingWeightPoints: startPoints - 60 };
+    expect(solutionsOf(target)).toEqual([]);
+    expect(solutionsOf({ ...target, swingWeightPoints: startPoints - 50 })).toHaveLength(1);
+  });
+
   it("takes head mass off before it adds a counterweight where that is the smaller change", () => {
     const build = { extraHeadMassG: 4 };
     const points = estimated(driver, build).swingWeight!.points;

@@ -2,7 +2,7 @@ import type { Grip } from "../parts/part.ts";
 import type { Reference } from "../parts/reference.ts";
 import type { Refusal } from "../parts/refusal.ts";
 import { aloneLength } from "./alone-length.ts";
-import type { Build, ClubParts } from "./build.ts";
+import { type Build, buildSchema, type ClubParts } from "./build.ts";
 import { type BuiltClub, buildClub } from "./built-club.ts";
 import { clubFacts } from "./club-facts.ts";
 import type { Estimates } from "./estimate.ts";
@@ -71,7 +71,7 @@ interface Candidate {
  * Ways to bring a club to a playing length, a swing weight or both: a butt trim or an extension, added head mass, another grip
  * and a counterweight, the smallest change first. A change is counted in the trade's points: six for every inch of shaft cut
  * or added, half a point for every gram put on or taken off, wherever it sits, and one for another grip. Every way is estimated again and kept only if it is within
- * half a point and 1/32 in of the target. Refuses what `estimateClub` refuses; no way at all is an empty list.
+ * half a point and 1/32 in of the target and its figures are ones a build may have. Refuses what `estimateClub` refuses; no way at all is an empty list.
  */
 export function tune(
   parts: ClubParts,
@@ -192,6 +192,7 @@ function verified(
   target: TuneTarget,
   reference: Pick<Reference, "typical">,
 ): readonly TuneSolution[] {
+  if (!buildSchema.safeParse(build).success) return [];
   const after = estimateClub(parts, build, reference);
   if (!after.ok || !reaches(after.estimates, target)) return [];
   const { estimates } = after;
