@@ -55,6 +55,15 @@ describe("requests", () => {
     ],
     ["nothing", { headers: { "content-type": "application/json" }, payload: "" }, 400, "bad-request"],
     [
+      "lists too deep in one another",
+      {
+        headers: { "content-type": "application/json" },
+        payload: `{"parts":${"[".repeat(10_000)}${"]".repeat(10_000)}}`,
+      },
+      400,
+      "bad-request",
+    ],
+    [
       "a prototype",
       { headers: { "content-type": "application/json" }, payload: '{"__proto__":{"x":1}}' },
       400,

@@ -162,6 +162,16 @@ describe("import of JSON", () => {
   it.each([
     ["text that stops", '{\n  "parts": [\n', { line: 3, got: "the end of the text" }],
     ["text that is not JSON", '{\n  "parts": [}', { line: 2, column: "character 13", got: '"}"' }],
+    [
+      "lists too deep in one another",
+      "[".repeat(10_000),
+      {
+        line: 1,
+        column: "character 102",
+        got: JSON.stringify("[".repeat(20)),
+        expected: "JSON at most 100 lists and objects deep",
+      },
+    ],
     ["a control character in a text", '[{"id": "a\u0001"}]', { line: 1, column: "character 11" }],
     ["a number alone", "7", { line: 1, got: "7" }],
     ["a list that is none", '{\n"parts": 3}', { line: 2, column: "parts", got: "3" }],
@@ -218,6 +228,15 @@ const awkward = {
     targets: { driver: { playingLengthIn: 45, swingWeightPoints: 32 } },
   },
 };
+
+describe("import of CSV with a column too deep", () => {
+  it("refuses the column", async () => {
+    const app = await testApp();
+    const { status, body } = await importText(app, `kind,id,${"a.".repeat(20_000)}b\r\ngrip,g1,1`);
+    expect(status).toBe(200);
+    expect(body).toMatchObject({ taken: 0, refused: [{ line: 1, got: "a name that no field has" }] });
+  });
+});
 
 describe("export and import", () => {
   it("read the examples of docs/csv.md as they stand there", async () => {

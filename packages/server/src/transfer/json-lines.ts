@@ -1,15 +1,24 @@
-/** Finds the line each value of a JSON text begins in, by its path (`parts.3.tip`), or where the text stops being JSON. */
+import { deepest } from "../wire/deepest.ts";
+
+/** Finds the line each value of a JSON text begins in, by its path (`parts.3.tip`), or where reading has to stop. */
 export interface JsonLines {
   readonly lines: ReadonlyMap<string, number>;
-  /** Where reading stopped, when the text is not JSON. */
+  /** Where reading stopped, when the text is not JSON or goes too deep. */
   readonly brokenAt?: {
     readonly line: number;
     readonly character: number;
     readonly got: string;
+    readonly expected: string;
   };
 }
 
-class Broken extends Error {}
+class Broken extends Error {
+  readonly expected: string;
+  constructor(expected = "JSON") {
+    super();
+    this.expected = expected;
+  }
+}
 
 /** The value tokens of RFC 8259 that have no others inside; control characters within a text are caught apart. */
 const scalar =
@@ -24,7 +33,7 @@ export function jsonLines(text: string): JsonLines {
     return { lines: reader.lines };
   } catch (error) {
     if (!(error instanceof Broken)) throw error;
-    return { lines: reader.lines, brokenAt: reader.here() };
+    return { lines: reader.lines, brokenAt: { ...reader.here(), expected: error.expected } };
   }
 }
 
@@ -34,6 +43,7 @@ class JsonReader {
   #at = 0;
   #line = 1;
   #counted = 0;
+  #depth = 0;
 
   constructor(text: string) {
     this.#text = text;
@@ -62,6 +72,13 @@ class JsonReader {
   }
 
   #members(close: string, path: string, key: (count: number) => string): void {
+    this.#depth += 1;
+    if (this.#depth > deepest) throw new Broken(`JSON at most ${deepest} lists and objects deep`);
+    this.#list(close, path, key);
+    this.#depth -= 1;
+  }
+
+  #list(close: string, path: string, key: (count: number) => string): void {
     this.#skip(blank);
     if (this.#take(close)) return;
     for (let count = 0; ; count += 1) {

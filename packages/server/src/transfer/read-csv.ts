@@ -1,4 +1,5 @@
 import { CsvError, parse } from "csv-parse/sync";
+import { deepest } from "../wire/deepest.ts";
 import { rowKinds } from "./columns.ts";
 import type { Entry, ReadText, RowRefusal } from "./entry.ts";
 import { restored } from "./formulas.ts";
@@ -84,6 +85,8 @@ function delimiterOf(text: string): string {
   return header.includes("\t") ? "\t" : ",";
 }
 
+const forbiddenSteps: ReadonlySet<string> = new Set(["__proto__", "constructor", "prototype"]);
+
 function headerRefusals(line: number, names: readonly string[]): RowRefusal[] {
   const refused = names.flatMap((name, at): RowRefusal[] => {
     if (names.indexOf(name) !== at && name !== "")
@@ -95,9 +98,8 @@ function headerRefusals(line: number, names: readonly string[]): RowRefusal[] {
           expected: "each column once",
         },
       ];
-    const isForbidden = name
-      .split(".")
-      .some((step) => step === "__proto__" || step === "constructor" || step === "prototype");
+    const steps = name.split(".");
+    const isForbidden = steps.length > deepest || steps.some((step) => forbiddenSteps.has(step));
     return isForbidden
       ? [
           {

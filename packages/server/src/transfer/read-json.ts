@@ -13,7 +13,7 @@ export function readJson(text: string): ReadText {
       line: brokenAt.line,
       column: `character ${brokenAt.character}`,
       got: brokenAt.got,
-      expected: "JSON",
+      expected: brokenAt.expected,
     });
   const whole: unknown = JSON.parse(text.replace(/^\ufeff/, ""));
   const lineOf = (path: string) => lineAt(lines, path);
