@@ -3,9 +3,7 @@ import type { Build, ClubParts } from "./build.ts";
 import type { BuiltClub } from "./built-club.ts";
 import { writtenReading } from "./part-reading.ts";
 import { coverageFactor95 } from "./uncertainty.ts";
-
-/** A plug holds about this much of a butt extension: common practice, no source. */
-export const extensionLimitIn = 2;
+import { buttExtensionMaxIn } from "./uncut-length.ts";
 
 /** Why nobody can make this build of these parts; empty where they can, or where it is not known that they cannot. */
 export function buildRefusals(
@@ -59,18 +57,18 @@ function trimRefusals(build: Build, { before, cutLengthIn }: BuiltClub): readonl
 /** An extension that is asked for is held to the limit; one that only follows from readings has to be past it for certain. */
 function extensionRefusals(build: Build, club: BuiltClub, lengthPlusMinusIn: number): readonly Refusal[] {
   if (build.playingLengthIn === undefined) {
-    if ((build.buttTrimIn ?? 0) >= -extensionLimitIn) return [];
+    if ((build.buttTrimIn ?? 0) >= -buttExtensionMaxIn) return [];
     return [
       {
         field: "build.buttTrimIn",
         got: String(build.buttTrimIn),
-        expected: `an extension of at most ${inches(extensionLimitIn)}`,
+        expected: `an extension of at most ${inches(buttExtensionMaxIn)}`,
       },
     ];
   }
-  const overIn = -club.buttTrimIn - extensionLimitIn;
+  const overIn = -club.buttTrimIn - buttExtensionMaxIn;
   if (!(overIn > coverageFactor95 * lengthPlusMinusIn)) return [];
-  const expected = `at most ${inches(build.playingLengthIn - overIn)}, which takes an extension of ${inches(extensionLimitIn)}`;
+  const expected = `at most ${inches(build.playingLengthIn - overIn)}, which takes an extension of ${inches(buttExtensionMaxIn)}`;
   return [{ field: "build.playingLengthIn", got: String(build.playingLengthIn), expected }];
 }
 

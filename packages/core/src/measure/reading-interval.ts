@@ -6,3 +6,11 @@ import { interval95 } from "./uncertainty.ts";
 export function readingInterval({ value, plusMinus }: Reading): Interval {
   return interval95({ value, standardUncertainty: plusMinus });
 }
+
+/** The 95 % interval of one reading less another, in their common unit; the two are taken as independent. */
+export function differenceInterval(one: Reading, other: Reading): Interval {
+  return interval95({
+    value: one.value - other.value,
+    standardUncertainty: Math.hypot(one.plusMinus, other.plusMinus),
+  });
+}

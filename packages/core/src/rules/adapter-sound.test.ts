@@ -38,11 +38,19 @@ cases(adapterSound, [
     says: /is cracked/,
   },
   {
+    title: "asks about the thread and the seat of a rusty adapter",
+    facts: { faults: ["rust"] },
+    verdict: "unsettled",
+    code: "rusty",
+    ask: "faults:rust",
+    says: /eaten the thread or the seat.*Is the rust only on the surface/,
+  },
+  {
     title: "asks what an unnamed fault is",
     facts: { faults: ["other"] },
     verdict: "unsettled",
     code: "fault-unnamed",
-    ask: "otherFault",
+    ask: "faults:other",
     says: /wrong with the adapter/,
   },
 ]);

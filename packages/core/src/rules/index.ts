@@ -1,6 +1,7 @@
 import { adapterSound } from "./adapter-sound.ts";
 import { flexAsWanted } from "./flex-as-wanted.ts";
 import { gripCoreSuitsButt } from "./grip-core-suits-butt.ts";
+import { gripSound } from "./grip-sound.ts";
 import { gripWithinRules } from "./grip-within-rules.ts";
 import { headHandWanted } from "./head-hand-wanted.ts";
 import { headSizeWithinRules } from "./head-size-within-rules.ts";
@@ -45,6 +46,7 @@ export const rules: readonly Rule[] = [
   lengthReachable,
   lengthWithinRules,
   lengthWithinLocalRule,
+  gripSound,
   swingWeightReachable,
   flexAsWanted,
   workWithinSkill,

@@ -6,8 +6,8 @@ const shaft = { aloneLengthIn: 44, bbgmIn: 1, capThicknessIn: 0.125, basis: "sha
 const vague = (value: number, plusMinus: number) => ({ value, plusMinus, source: "stated" });
 const typical = (value: number, plusMinus: number) => ({ value, plusMinus, source: "typical" });
 
-// Cut length = playing length - bottom of bore - cap: tutelman.com/golf/design/flex4.php. The tolerance of 1/16 in and the
-// extension of 2 in at most are common practice, no source, so these rows hold the rule to its own numbers.
+// Cut length = playing length - bottom of bore - cap: tutelman.com/golf/design/flex4.php. The tolerance of 1/16 in is
+// common practice and the extension of 2 in at most our own default, both without a source, so these rows hold the rule to its own numbers.
 cases(lengthReachable, [
   {
     title: "passes a club of just the wanted length",

@@ -38,7 +38,7 @@ export const lengthReachable = defineRule<Code>({
   typical: ["bbgmIn", "capThicknessIn"],
   source: {
     title:
-      "tutelman.com/golf/design/flex4.php (cut length); the longest extension is common practice, no source",
+      "tutelman.com/golf/design/flex4.php (cut length); the longest extension is our own default, no source",
   },
   check: ({ targetIn, aloneLengthIn, bbgmIn, capThicknessIn, basis }) =>
     // Left out in this order where a refusal holds without them.

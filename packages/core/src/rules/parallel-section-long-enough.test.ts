@@ -25,6 +25,40 @@ cases(parallelSectionLongEnough, [
     says: /^1\.24 in of the tip of the shaft is still parallel, and the bore of the holder is 1\.25 in deep \/ a shaft with more/,
   },
   {
+    title: "a stated section shorter than the bore by less than it can be off is measured first",
+    facts: {
+      tipForm: "parallel",
+      parallelSectionIn: { value: 1.1, plusMinus: 0.25, source: "stated" },
+      depthIn: 1.25,
+    },
+    verdict: "unsettled",
+    code: "section-near-depth",
+    ask: "parallelSectionIn",
+    says: /^about 1\.1 in of the tip .* may or may not be enough.*Slide callipers up/,
+  },
+  {
+    title: "and the depth is where that is the vaguer one",
+    facts: {
+      tipForm: "parallel",
+      parallelSectionIn: 1.2,
+      depthIn: { value: 1.25, plusMinus: 0.06, source: "stated" },
+    },
+    verdict: "unsettled",
+    code: "section-near-depth",
+    ask: "depthIn",
+  },
+  {
+    title: "a stated section clearly too short is refused",
+    facts: {
+      tipForm: "parallel",
+      parallelSectionIn: { value: 0.5, plusMinus: 0.25, source: "stated" },
+      depthIn: { value: 1.25, plusMinus: 0.06, source: "stated" },
+    },
+    verdict: "does-not-fit",
+    code: "section-too-short",
+    because: ["tipForm", "parallelSectionIn", "depthIn"],
+  },
+  {
     title: "the form is taken from the size where nobody has said it",
     facts: { tipDiameterIn: 0.335, parallelSectionIn: 3, depthIn: 1.25 },
     verdict: "fits",

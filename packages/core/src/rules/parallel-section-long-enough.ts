@@ -1,6 +1,7 @@
 import { doesNotFit, fits, type Outcome, unsettled } from "../findings/outcome.ts";
 import { smallestRefusal } from "../findings/smallest-refusal.ts";
 import { formBySize } from "../measure/form-by-size.ts";
+import { differenceInterval } from "../measure/reading-interval.ts";
 import type { Form } from "../parts/part.ts";
 import type { Reading } from "../parts/reading.ts";
 import { defineRule } from "./rule.ts";
@@ -10,6 +11,7 @@ type Code =
   | "taper-tip-trimmed"
   | "section-unknown"
   | "depth-unknown"
+  | "section-near-depth"
   | "section-too-short";
 
 interface Facts {
@@ -49,6 +51,8 @@ export const parallelSectionLongEnough = defineRule<Code>({
     "section-unknown": (_, t) =>
       `nobody has said how much of the tip of ${t.part("shaft")} is still parallel`,
     "depth-unknown": (_, t) => `nobody has said how deep the bore of ${t.part("holder")} is`,
+    "section-near-depth": (d, t) =>
+      `about ${t.inches(Number(d.sectionIn))} of the tip of ${t.part("shaft")} is still parallel, which may or may not be enough for a bore of ${t.part("holder")} about ${t.inches(Number(d.depthIn))} deep`,
     "section-too-short": (d, t) =>
       `${t.inches(Number(d.sectionIn))} of the tip of ${t.part("shaft")} is still parallel, and the bore of ${t.part("holder")} is ${t.inches(Number(d.depthIn))} deep`,
   },
@@ -85,8 +89,15 @@ function judgeParallel({ trimmedIn, parallelSectionIn, depthIn }: Facts): Outcom
   if (parallelSectionIn === undefined) return unsettled("section-unknown", "parallelSectionIn");
   if (depthIn === undefined) return unsettled("depth-unknown", "depthIn");
   // A typical section is that of a new shaft, while a stated one is as the shaft is now.
-  const lostIn = parallelSectionIn.source === "typical" ? (trimmedIn?.value ?? 0) : 0;
-  const sectionIn = parallelSectionIn.value - lostIn;
-  if (sectionIn >= depthIn.value) return fits();
-  return doesNotFit("section-too-short", [], { sectionIn, depthIn: depthIn.value });
+  const lost = parallelSectionIn.source === "typical" ? trimmedIn : undefined;
+  const section: Reading = {
+    ...parallelSectionIn,
+    value: parallelSectionIn.value - (lost?.value ?? 0),
+    plusMinus: Math.hypot(parallelSectionIn.plusMinus, lost?.plusMinus ?? 0),
+  };
+  if (section.value >= depthIn.value) return fits();
+  const data = { sectionIn: section.value, depthIn: depthIn.value };
+  if (differenceInterval(section, depthIn).high < 0) return doesNotFit("section-too-short", [], data);
+  const vaguest = depthIn.plusMinus > section.plusMinus ? "depthIn" : "parallelSectionIn";
+  return unsettled("section-near-depth", vaguest, data);
 }

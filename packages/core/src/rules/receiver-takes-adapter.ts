@@ -10,6 +10,7 @@ type Code =
   | "disputed"
   | "claim-depends-on-hand"
   | "claim-depends-on-club-type"
+  | "only-seller-says-it-does-not-fit"
   | "claimed-not-to-fit"
   | "other-family";
 
@@ -42,6 +43,8 @@ export const receiverTakesAdapter = defineRule<Code>({
       `${evidenceWords[String(d.evidence)]} that family ${d.adapterFamily} fits a receiver of family ${d.receiverFamily}`,
     "only-seller-says-it-fits": (d) =>
       `only a seller says that family ${d.adapterFamily} fits a receiver of family ${d.receiverFamily}, and nobody has tried it`,
+    "only-seller-says-it-does-not-fit": (d) =>
+      `only a seller says that family ${d.adapterFamily} does not fit a receiver of family ${d.receiverFamily}, and nobody has tried it`,
     disputed: (d) =>
       `people disagree, on equally good evidence, whether family ${d.adapterFamily} fits a receiver of family ${d.receiverFamily}`,
     "claim-depends-on-hand": (d, t) =>
@@ -113,6 +116,10 @@ function judgeKnown({ receiverFamily, adapterFamily }: Facts, relevant: readonly
     relevant.filter((claim) => claim.evidence === evidence).map((claim) => claim.verdict),
   );
   if (verdicts.size > 1) return unsettled("disputed", "disputed", families);
+  if (verdicts.has("does-not-fit") && evidence === "seller-said")
+    return isSameFamily
+      ? unsettled("only-seller-says-it-does-not-fit", "tried", families)
+      : doesNotFit("other-family", [], families);
   if (verdicts.has("does-not-fit")) return doesNotFit("claimed-not-to-fit", [], { ...families, evidence });
   if (isSameFamily) return fits();
   if (evidence === "seller-said") return unsettled("only-seller-says-it-fits", "tried", families);

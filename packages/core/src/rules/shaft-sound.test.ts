@@ -42,10 +42,17 @@ cases(shaftSound, [
   },
   {
     title: "takes worn paint alone as cosmetic",
-    facts: { material: "graphite", faults: ["paint-wear-shaft"] },
+    facts: { material: "graphite", faults: ["paint-wear-shaft"], deniedFaults: composite },
     verdict: "fits",
     code: "paint-wear",
     says: /cosmetic.*fingernail/,
+  },
+  {
+    title: "still wants a shaft with worn paint looked at",
+    facts: { material: "graphite", faults: ["paint-wear-shaft"], deniedFaults: ["crack"] },
+    verdict: "fits",
+    code: "paint-wear-not-inspected",
+    says: /fingernail, and nobody has said whether the shaft is free of dents/,
   },
   {
     title: "refuses a dented graphite shaft",
@@ -120,7 +127,7 @@ cases(shaftSound, [
     facts: { material: "graphite", faults: ["bent-shaft"] },
     verdict: "unsettled",
     code: "bend-unexplained",
-    ask: "bend",
+    ask: "faults:bend",
     says: /Roll it on a flat table/,
   },
   {
@@ -128,14 +135,14 @@ cases(shaftSound, [
     facts: { faults: ["bent-shaft"] },
     verdict: "unsettled",
     code: "bend-unexplained",
-    ask: "bend",
+    ask: "faults:bend",
   },
   {
     title: "asks how deep the rust on steel is",
     facts: { material: "steel", faults: ["rust"] },
     verdict: "unsettled",
     code: "rusty",
-    ask: "rust",
+    ask: "faults:rust",
     says: /pits in the metal and none inside/,
   },
   {
@@ -143,7 +150,7 @@ cases(shaftSound, [
     facts: { faults: ["rust"] },
     verdict: "unsettled",
     code: "rusty",
-    ask: "rust",
+    ask: "faults:rust",
   },
   {
     title: "doubts the material of rusty graphite",
@@ -165,7 +172,7 @@ cases(shaftSound, [
     facts: { material: "graphite", faults: ["other"] },
     verdict: "unsettled",
     code: "fault-unnamed",
-    ask: "otherFault",
+    ask: "faults:other",
     says: /What exactly is wrong/,
   },
   {

@@ -42,11 +42,11 @@ export const shaftSound = defineRule({
       return unsettled("fault-and-material-disagree", "material", { fault: "exposed-fibre" });
     if (has("rust") && made === "composite")
       return unsettled("fault-and-material-disagree", "material", { fault: "rust" });
-    if (has("rust")) return unsettled("rusty", "rust");
-    if (has("bent-shaft")) return unsettled("bend-unexplained", "bend");
-    if (has("other")) return unsettled("fault-unnamed", "otherFault");
-    if (has("paint-wear-shaft")) return fits("paint-wear");
+    if (has("rust")) return unsettled("rusty", "faults:rust");
+    if (has("bent-shaft")) return unsettled("bend-unexplained", "faults:bend");
+    if (has("other")) return unsettled("fault-unnamed", "faults:other");
     const looked = lookFor[made].every((fault) => (deniedFaults ?? []).includes(fault));
+    if (has("paint-wear-shaft")) return fits(looked ? "paint-wear" : "paint-wear-not-inspected");
     return looked ? fits() : fits("not-inspected");
   },
   say: {
@@ -62,6 +62,8 @@ export const shaftSound = defineRule({
     "fault-unnamed": (_data, teller) => `${teller.part("shaft")} has a fault that is not named`,
     "paint-wear": (_data, teller) =>
       `${teller.part("shaft")} has worn paint, which is cosmetic as long as it is smooth under a fingernail and shows no crack`,
+    "paint-wear-not-inspected": (_data, teller) =>
+      `${teller.part("shaft")} has worn paint, which is cosmetic only if it is smooth under a fingernail, and nobody has said whether the shaft is free of dents, creases and cracks: look along all of it, most of all at the worn paint, by the hosel and under the grip, before use`,
     "not-inspected": (_data, teller) =>
       `nobody has said whether ${teller.part("shaft")} is free of dents, creases and cracks: look along all of it, most of all by the hosel and under the grip, before use`,
   },
@@ -71,8 +73,8 @@ export const shaftSound = defineRule({
   },
   ask: {
     material: "Is the shaft steel or graphite? A magnet sticks to most steel shafts.",
-    rust: "Is the rust only on the surface, with no pits in the metal and none inside the tube?",
-    bend: "Is the shaft really bent, and is it steel or graphite? Roll it on a flat table and look.",
-    otherFault: "What exactly is wrong with the shaft?",
+    "faults:rust": "Is the rust only on the surface, with no pits in the metal and none inside the tube?",
+    "faults:bend": "Is the shaft really bent, and is it steel or graphite? Roll it on a flat table and look.",
+    "faults:other": "What exactly is wrong with the shaft?",
   },
 });

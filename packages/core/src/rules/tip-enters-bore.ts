@@ -1,4 +1,6 @@
 import { doesNotFit, fits, fitsWithWork, type Outcome, unsettled } from "../findings/outcome.ts";
+import { differenceInterval } from "../measure/reading-interval.ts";
+import { coverageFactor95 } from "../measure/uncertainty.ts";
 import type { Reading } from "../parts/reading.ts";
 import { defineRule } from "./rule.ts";
 
@@ -9,13 +11,15 @@ type Code =
   | "not-measured-closely"
   | "ream-to-enter"
   | "wall-unknown"
+  | "wall-near-limit"
   | "wall-too-thin"
   | "tip-too-wide"
   | "adapter-is-not-reamed"
   | "thick-bond-line"
   | "shim"
   | "shim-advised-against"
-  | "no-known-shim"
+  | "rolled-sleeve"
+  | "loose-not-measured-closely"
   | "bore-too-wide";
 
 interface Facts {
@@ -26,12 +30,12 @@ interface Facts {
   readonly holderKind?: "head" | "adapter";
 }
 
-/** Bounds on the diametral clearance, bore less tip, and on the wall left by reaming. All from memory. */
-const sandingMaxIn = 0.003;
-const normalMaxIn = 0.006;
-const beadsMaxIn = 0.01;
-const looseMaxIn = 0.02;
-const wallMinIn = 0.05;
+/** Bounds on the diametral clearance, bore less tip, and on the wall left by reaming: our own default, no source. */
+export const sandingMaxIn = 0.003;
+export const normalMaxIn = 0.006;
+export const beadsMaxIn = 0.01;
+export const looseMaxIn = 0.02;
+export const wallMinIn = 0.05;
 
 /** Sizes are read to a ten-thousandth, so a difference of sizes is rounded to one before it meets a bound. */
 const readToIn = 0.0001;
@@ -41,7 +45,7 @@ const tipOffMaxIn = 0.002;
 const boreUnderMaxIn = 0.002;
 const boreOverMaxIn = 0.0045;
 
-/** Brass sleeves that are sold, tip to bore; `isDoubtful` where builders advise against it. */
+/** Brass sleeves that are sold, tip to bore; `isDoubtful` where builders advise against it. A gap between them takes one rolled. */
 const shims = [
   { tipIn: 0.335, boreIn: 0.35, isDoubtful: false },
   { tipIn: 0.335, boreIn: 0.37, isDoubtful: true },
@@ -67,7 +71,7 @@ export const tipEntersBore = defineRule<Code>({
   },
   source: {
     title:
-      "clearance bounds and wall limit from memory; bores over nominal: greenlanterngolf.com; sanding plated steel: myostrichgolf.com, tip preparation",
+      "clearance bounds and wall limit are our own defaults, no source; a sleeve rolled from shim stock is common practice, no source; bores over nominal: greenlanterngolf.com; sanding plated steel: myostrichgolf.com, tip preparation",
     at: "2006-10-13",
   },
   check: (facts) => judge(facts as Facts),
@@ -79,11 +83,13 @@ export const tipEntersBore = defineRule<Code>({
     "material-decides": (d, t) =>
       `the tip of ${t.part("shaft")} is ${t.inches(Number(d.overIn))} wider than the bore of ${t.part("holder")}: steel could be sanded, graphite could not`,
     "not-measured-closely": (d, t) =>
-      `by what was stated, the graphite tip of ${t.part("shaft")} is ${t.inches(Number(d.overIn))} wider than the bore of ${t.part("holder")}, which is less than stated sizes can be trusted for`,
+      `by the sizes given, the tip of ${t.part("shaft")} is ${t.inches(Number(d.overIn))} wider than the bore of ${t.part("holder")}, and sizes read so loosely cannot say whether it is too wide`,
     "ream-to-enter": (d, t) =>
       `the bore of ${t.part("holder")} can be reamed to ${t.inches(reamToIn)} for the tip of ${t.part("shaft")}, which leaves a wall of ${t.inches(Number(d.wallIn))} and cannot be undone`,
     "wall-unknown": (_, t) =>
       `the bore of ${t.part("holder")} would have to be reamed to ${t.inches(reamToIn)}, and nobody has said how thick the hosel is`,
+    "wall-near-limit": (d, t) =>
+      `reaming the bore of ${t.part("holder")} to ${t.inches(reamToIn)} would leave a wall of about ${t.inches(Number(d.wallIn))}, too close to ${t.inches(wallMinIn)}, the least, to say`,
     "wall-too-thin": (d, t) =>
       `reaming the bore of ${t.part("holder")} to ${t.inches(reamToIn)} would leave a wall of ${t.inches(Number(d.wallIn))}, and ${t.inches(wallMinIn)} is the least`,
     "tip-too-wide": (d, t) =>
@@ -95,8 +101,10 @@ export const tipEntersBore = defineRule<Code>({
     shim: (d, t) => shimText(d.clearanceIn, d.wallIn, t.inches, t.part("holder"), t.part("shaft")),
     "shim-advised-against": (d, t) =>
       `${shimText(d.clearanceIn, d.wallIn, t.inches, t.part("holder"), t.part("shaft"))}, though experienced builders advise against this one`,
-    "no-known-shim": (d, t) =>
-      `the bore of ${t.part("holder")} is ${t.inches(Number(d.clearanceIn))} wider than the tip of ${t.part("shaft")}, too much for epoxy alone, and we know of no sleeve sold between the two sizes`,
+    "rolled-sleeve": (d, t) =>
+      `the bore of ${t.part("holder")} is ${t.inches(Number(d.clearanceIn))} wider than the tip of ${t.part("shaft")}, too much for epoxy alone, and we know of no sleeve sold between the two sizes, so one has to be made with a wall of ${t.inches(Number(d.wallIn))}`,
+    "loose-not-measured-closely": (d, t) =>
+      `by the sizes given, the bore of ${t.part("holder")} is ${t.inches(Number(d.clearanceIn))} wider than the tip of ${t.part("shaft")}, and sizes read so loosely cannot say whether a sleeve could fill that`,
     "bore-too-wide": (d, t) =>
       `the bore of ${t.part("holder")} is ${t.inches(Number(d.clearanceIn))} wider than the tip of ${t.part("shaft")}, and no sleeve sold fills that`,
   },
@@ -115,7 +123,6 @@ export const tipEntersBore = defineRule<Code>({
       "What is the diameter of the shaft at its tip? Measure it with callipers, free of glue and paint.",
     material: "Is the tip of the shaft steel or graphite? A magnet tells.",
     outsideDiameterIn: "What is the outside diameter of the hosel at its top, read with callipers?",
-    shim: "Can you get a sleeve that fills the gap between this tip and this bore, and will it slide on without force?",
   },
 });
 
@@ -140,20 +147,26 @@ function judge(facts: Facts): Outcome<Code> {
 
 function judgeTight(facts: Facts, overIn: number): Outcome<Code> {
   const sizes = ["boreDiameterIn", "tipDiameterIn"];
+  const leastOverIn = toRead(differenceInterval(facts.tipDiameterIn, facts.boreDiameterIn).low);
   if (overIn > sandingMaxIn) {
-    if (!hasReamedSizes(facts)) return doesNotFit("tip-too-wide", sizes, { overIn });
-    if (facts.holderKind === "adapter")
-      return doesNotFit("adapter-is-not-reamed", [...sizes, "holderKind"], { overIn });
-    return judgeReaming(facts);
+    const isAdapter = facts.holderKind === "adapter";
+    if (hasReamedSizes(facts) && !isAdapter) return judgeReaming(facts);
+    if (leastOverIn > sandingMaxIn)
+      return hasReamedSizes(facts)
+        ? doesNotFit("adapter-is-not-reamed", [...sizes, "holderKind"], { overIn })
+        : doesNotFit("tip-too-wide", sizes, { overIn });
   }
-  if (facts.material === "steel")
-    return fitsWithWork("sand-to-enter", [{ step: "sand-steel-tip", data: { overIn } }], { overIn });
-  if (facts.material !== "graphite") return unsettled("material-decides", "material", { overIn });
-  if (facts.tipDiameterIn.source !== "measured")
-    return unsettled("not-measured-closely", "tipDiameterIn", { overIn });
-  if (facts.boreDiameterIn.source !== "measured")
-    return unsettled("not-measured-closely", "boreDiameterIn", { overIn });
-  return doesNotFit("graphite-must-not-be-sanded", [...sizes, "material"], { overIn });
+  if (facts.material === "graphite" && leastOverIn > 0)
+    return doesNotFit("graphite-must-not-be-sanded", [...sizes, "material"], { overIn });
+  if (overIn > sandingMaxIn || facts.material === "graphite")
+    return unsettled("not-measured-closely", vaguerSize(facts), { overIn });
+  if (facts.material !== "steel") return unsettled("material-decides", "material", { overIn });
+  return fitsWithWork("sand-to-enter", [{ step: "sand-steel-tip", data: { overIn } }], { overIn });
+}
+
+/** The size worth measuring first; a stated size before one that was measured. */
+function vaguerSize({ boreDiameterIn, tipDiameterIn }: Facts): "boreDiameterIn" | "tipDiameterIn" {
+  return boreDiameterIn.plusMinus > tipDiameterIn.plusMinus ? "boreDiameterIn" : "tipDiameterIn";
 }
 
 function hasReamedSizes({ boreDiameterIn, tipDiameterIn }: Facts): boolean {
@@ -163,13 +176,16 @@ function hasReamedSizes({ boreDiameterIn, tipDiameterIn }: Facts): boolean {
 function judgeReaming({ outsideDiameterIn }: Facts): Outcome<Code> {
   if (outsideDiameterIn === undefined) return unsettled("wall-unknown", "outsideDiameterIn");
   const wallIn = toRead((outsideDiameterIn.value - reamToIn) / 2);
-  if (wallIn < wallMinIn) {
+  const mostWallIn = wallIn + (coverageFactor95 * outsideDiameterIn.plusMinus) / 2;
+  if (mostWallIn < wallMinIn) {
     return doesNotFit("wall-too-thin", ["boreDiameterIn", "tipDiameterIn", "outsideDiameterIn"], { wallIn });
   }
+  if (wallIn < wallMinIn) return unsettled("wall-near-limit", "outsideDiameterIn", { wallIn });
   return fitsWithWork("ream-to-enter", [{ step: "ream-bore", data: { toIn: reamToIn, wallIn } }], { wallIn });
 }
 
-function judgeLoose({ boreDiameterIn, tipDiameterIn }: Facts, clearanceIn: number): Outcome<Code> {
+function judgeLoose(facts: Facts, clearanceIn: number): Outcome<Code> {
+  const { boreDiameterIn, tipDiameterIn } = facts;
   const shim = shims.find(
     ({ tipIn, boreIn }) => isTipOf(tipDiameterIn.value, tipIn) && isBoreOf(boreDiameterIn.value, boreIn),
   );
@@ -178,7 +194,13 @@ function judgeLoose({ boreDiameterIn, tipDiameterIn }: Facts, clearanceIn: numbe
     const code = shim.isDoubtful ? "shim-advised-against" : "shim";
     return fitsWithWork(code, [{ step: "shim", data: { wallIn } }], { clearanceIn, wallIn });
   }
-  if (clearanceIn <= looseMaxIn) return unsettled("no-known-shim", "shim", { clearanceIn });
+  if (clearanceIn <= looseMaxIn)
+    return fitsWithWork("rolled-sleeve", [{ step: "rolled-sleeve", data: { wallIn } }], {
+      clearanceIn,
+      wallIn,
+    });
+  if (toRead(differenceInterval(boreDiameterIn, tipDiameterIn).low) <= looseMaxIn)
+    return unsettled("loose-not-measured-closely", vaguerSize(facts), { clearanceIn });
   return doesNotFit("bore-too-wide", ["boreDiameterIn", "tipDiameterIn"], { clearanceIn });
 }
 
