@@ -9,12 +9,12 @@ interface Facts {
   readonly coreDiameterIn: Reading;
 }
 
-/** A difference below this is not felt, and not read by ordinary callipers on rubber; from memory. */
-const sameSizeIn = 0.006;
+/** A difference below this is not felt, and not read by ordinary callipers on rubber: our own default, no source. */
+export const sameSizeIn = 0.006;
 
-/** How far a core stretches, and how far tape fills it; from memory. */
-const stretchMaxIn = 0.04;
-const buildUpMaxIn = 0.06;
+/** How far a core stretches, and how far tape fills it: our own default, no source. */
+export const stretchMaxIn = 0.04;
+export const buildUpMaxIn = 0.06;
 
 /** Sources give 0.010 to 0.0156 in on diameter for each wrap; this is the middle, good to 0.003 in. */
 const wrapIn = 0.012;
@@ -42,7 +42,7 @@ export const gripCoreSuitsButt = defineRule<Code>({
   typical: ["buttDiameterIn", "coreDiameterIn"],
   source: {
     title:
-      "esigolf.com grip sizing and waggleweight.com part twenty-four (a core 0.020 in under its butt plays about 1/64 larger); scratchgolfshop.com regripping (size ladder); limits from memory",
+      "esigolf.com grip sizing and waggleweight.com part twenty-four (a core 0.020 in under its butt plays about 1/64 larger); scratchgolfshop.com regripping (size ladder); the limits are our own defaults, no source",
   },
   check: (facts) => judge(facts as Facts),
   say: {

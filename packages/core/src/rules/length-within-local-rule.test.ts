@@ -1,5 +1,6 @@
+import { rulesMethodSlackIn } from "../measure/uncut-length.ts";
 import { cases } from "./cases.test-kit.ts";
-import { lengthWithinLocalRule } from "./length-within-local-rule.ts";
+import { lengthWithinLocalRule, localRuleLengthMaxIn } from "./length-within-local-rule.ts";
 
 const ends = { bbgmIn: 1, capThicknessIn: 0.125 };
 const on = { localRule46: true };
@@ -22,16 +23,37 @@ cases(lengthWithinLocalRule, [
     verdict: "fits",
   },
   {
-    title: "passes a wanted length of exactly 46 in",
-    facts: { ...on, clubType: "driver", targetIn: 46 },
+    title: "passes a wanted length shorter than 46 in by more than the methods differ",
+    facts: { ...on, clubType: "driver", targetIn: localRuleLengthMaxIn - rulesMethodSlackIn - 0.01 },
     verdict: "fits",
   },
   {
-    title: "wants a wanted length a little over 46 in measured",
-    facts: { ...on, clubType: "driver", targetIn: 46.08 },
+    title: "wants a wanted length as near under 46 in as the methods differ measured",
+    facts: { ...on, clubType: "driver", targetIn: localRuleLengthMaxIn - rulesMethodSlackIn },
+    verdict: "fits",
+    code: "length-near-limit",
+  },
+  {
+    title: "wants a wanted length of exactly 46 in measured",
+    facts: { ...on, clubType: "driver", targetIn: 46 },
     verdict: "fits",
     code: "length-near-limit",
     says: /at 60 degrees/,
+  },
+  {
+    title: "leaves a wanted length a little over 46 in to a measurement at 60 degrees",
+    facts: { ...on, clubType: "driver", targetIn: 46.08 },
+    verdict: "unsettled",
+    code: "target-just-over-limit",
+    ask: "targetIn",
+    says: /46\.08 in, over the 46 in .*at 60 degrees.*plane at 60 degrees/,
+  },
+  {
+    title: "asks what a club a little over 46 in is",
+    facts: { ...on, targetIn: 46.08 },
+    verdict: "unsettled",
+    code: "club-type-unknown",
+    ask: "clubType",
   },
   {
     title: "refuses a wanted length over 46 in by more than the methods differ",
@@ -68,6 +90,32 @@ cases(lengthWithinLocalRule, [
     code: "cut-to-local-rule",
     steps: ["butt-trim"],
     says: /about 46\.5 in long, and has to lose 0\.5 in/,
+  },
+  {
+    title: "cuts an uncut club just over 46 in, for a cut settles it",
+    facts: { ...on, clubType: "driver", aloneLengthIn: 44.925, ...ends },
+    verdict: "fits-with-work",
+    code: "cut-to-local-rule",
+    steps: ["butt-trim"],
+  },
+  {
+    title: "wants an uncut club measured where its interval ends within what the methods differ",
+    facts: { ...on, clubType: "driver", aloneLengthIn: 44.85, ...ends },
+    verdict: "fits",
+    code: "length-near-limit",
+  },
+  {
+    title: "asks for the vaguest length where an uncut club may be clearly over 46 in",
+    facts: {
+      ...on,
+      clubType: "driver",
+      ...ends,
+      aloneLengthIn: { value: 44.5, plusMinus: 0.5, source: "stated" },
+    },
+    verdict: "unsettled",
+    code: "length-too-vague",
+    ask: "aloneLengthIn",
+    says: /too vague to say whether it is within the 46 in/,
   },
   {
     title: "asks what an uncut club of 47 in is",

@@ -5,6 +5,7 @@ import {
   type UncutLengthFacts,
   uncutLengthIn,
   uncutLengthInterval,
+  vaguestLengthFact,
 } from "../measure/uncut-length.ts";
 import { defineRule } from "./rule.ts";
 
@@ -15,21 +16,26 @@ type Code =
   | "target-too-long"
   | "cut-to-local-rule"
   | "length-near-limit"
+  | "target-just-over-limit"
+  | "length-too-vague"
   | "length-unknown"
   | "club-type-unknown";
 
+const nearStartIn = localRuleLengthMaxIn - rulesMethodSlackIn;
 const nearEndIn = localRuleLengthMaxIn + rulesMethodSlackIn;
 
 function ofTarget(targetIn: number, clubType: unknown): Outcome<Code> {
   const data = { lengthIn: targetIn, maxIn: localRuleLengthMaxIn };
-  if (targetIn <= localRuleLengthMaxIn) return fits();
-  if (targetIn <= nearEndIn) return fits("length-near-limit", data);
+  if (targetIn < nearStartIn) return fits();
+  if (targetIn <= localRuleLengthMaxIn) return fits("length-near-limit", data);
   if (clubType === undefined) return unsettled("club-type-unknown", "clubType", data);
+  if (targetIn <= nearEndIn) return unsettled("target-just-over-limit", "targetIn", data);
   return doesNotFit("target-too-long", ["localRule46", "targetIn", "clubType"], data);
 }
 
 function ofUncut(facts: UncutLengthFacts, clubType: unknown): Outcome<Code> {
-  if (facts.aloneLengthIn && uncutLengthInterval(facts).high <= localRuleLengthMaxIn) return fits();
+  const { high } = uncutLengthInterval(facts);
+  if (facts.aloneLengthIn && high < nearStartIn) return fits();
   const uncutIn = uncutLengthIn(facts);
   if (uncutIn === undefined) {
     return unsettled("length-unknown", missingLengthFact(facts) ?? "aloneLengthIn", {
@@ -37,7 +43,10 @@ function ofUncut(facts: UncutLengthFacts, clubType: unknown): Outcome<Code> {
     });
   }
   const data = { lengthIn: uncutIn, maxIn: localRuleLengthMaxIn };
-  if (uncutIn <= nearEndIn) return fits("length-near-limit", data);
+  if (uncutIn <= localRuleLengthMaxIn)
+    return high <= nearEndIn
+      ? fits("length-near-limit", data)
+      : unsettled("length-too-vague", vaguestLengthFact(facts), data);
   if (clubType === undefined) return unsettled("club-type-unknown", "clubType", data);
   const trimIn = uncutIn - localRuleLengthMaxIn;
   return fitsWithWork("cut-to-local-rule", [{ step: "butt-trim", data: { trimIn } }], { trimIn, ...data });
@@ -74,6 +83,10 @@ export const lengthWithinLocalRule = defineRule({
       `uncut, the club would be about ${teller.inches(Number(lengthIn))} long, and has to lose ${teller.inches(Number(trimIn))} to be within the ${teller.inches(Number(maxIn))} of the local rule`,
     "length-near-limit": ({ lengthIn, maxIn }, teller) =>
       `the club would be about ${teller.inches(Number(lengthIn))} long, so close to the ${teller.inches(Number(maxIn))} of the local rule that it has to be measured by the Rules' method, at 60 degrees`,
+    "target-just-over-limit": ({ lengthIn, maxIn }, teller) =>
+      `the goal asks for ${teller.inches(Number(lengthIn))}, over the ${teller.inches(Number(maxIn))} of the local rule by no more than two ways of measuring differ, so only a measurement by the Rules' method, at 60 degrees, can tell`,
+    "length-too-vague": ({ lengthIn, maxIn }, teller) =>
+      `the club would be about ${teller.inches(Number(lengthIn))} long, and the lengths it is made of are too vague to say whether it is within the ${teller.inches(Number(maxIn))} of the local rule`,
     "length-unknown": ({ maxIn }, teller) =>
       `nobody can say whether ${teller.part("shaft")} is within the ${teller.inches(Number(maxIn))} of the local rule while a length is missing`,
     "club-type-unknown": ({ lengthIn, maxIn }, teller) =>
@@ -81,6 +94,8 @@ export const lengthWithinLocalRule = defineRule({
   },
   hint: { "target-too-long": () => "a shorter club in the goal, or the local rule off" },
   ask: {
+    targetIn:
+      "How long is the club to be, measured by the Rules' method with its sole against a plane at 60 degrees? Ask for a length at or under the limit to be safe.",
     clubType: "What kind of club is the head?",
     aloneLengthIn: "How long is the shaft from its tip to its butt?",
     bbgmIn:

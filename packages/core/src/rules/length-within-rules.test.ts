@@ -1,6 +1,8 @@
+import { rulesMethodSlackIn } from "../measure/uncut-length.ts";
 import { cases } from "./cases.test-kit.ts";
-import { lengthWithinRules } from "./length-within-rules.ts";
+import { clubLengthMaxIn, clubLengthMinIn, lengthWithinRules } from "./length-within-rules.ts";
 
+const typicalIn = (value: number, plusMinus: number) => ({ value, plusMinus, source: "typical" });
 const ends = { bbgmIn: 1, capThicknessIn: 0.125 };
 
 // R&A and USGA "Procedure for measuring the length of golf clubs" rev. 1.1 s. 4.1: 18 in to 48 in, putters exempt from the
@@ -12,16 +14,30 @@ cases(lengthWithinRules, [
     verdict: "fits",
   },
   {
-    title: "passes a wanted length of exactly 48 in",
-    facts: { clubType: "driver", targetIn: 48 },
+    title: "passes a wanted length shorter than 48 in by more than the methods differ",
+    facts: { clubType: "driver", targetIn: clubLengthMaxIn - rulesMethodSlackIn - 0.01 },
     verdict: "fits",
   },
   {
-    title: "wants a wanted length a little over 48 in measured",
-    facts: { clubType: "driver", targetIn: 48.08 },
+    title: "wants a wanted length as near under 48 in as the methods differ measured",
+    facts: { clubType: "driver", targetIn: clubLengthMaxIn - rulesMethodSlackIn },
+    verdict: "fits",
+    code: "length-near-limit",
+  },
+  {
+    title: "wants a wanted length of exactly 48 in measured",
+    facts: { clubType: "driver", targetIn: 48 },
     verdict: "fits",
     code: "length-near-limit",
     says: /measured by their method, at 60 degrees/,
+  },
+  {
+    title: "leaves a wanted length a little over 48 in to a measurement at 60 degrees",
+    facts: { clubType: "driver", targetIn: 48.08 },
+    verdict: "unsettled",
+    code: "target-just-outside",
+    ask: "targetIn",
+    says: /asks for 48\.08 in, outside a limit.*at 60 degrees.*plane at 60 degrees/,
   },
   {
     title: "refuses a wanted length over 48 in by more than the methods differ",
@@ -41,17 +57,30 @@ cases(lengthWithinRules, [
     says: /unless the club is a putter/,
   },
   {
-    title: "passes a wanted length of exactly 18 in",
+    title: "wants a wanted length of exactly 18 in measured",
     facts: { clubType: "putter", targetIn: 18 },
+    verdict: "fits",
+    code: "length-near-limit",
+  },
+  {
+    title: "passes a wanted length over 18 in by more than the methods differ",
+    facts: { clubType: "putter", targetIn: clubLengthMinIn + rulesMethodSlackIn + 0.01 },
     verdict: "fits",
   },
   {
-    title: "refuses a wanted length under 18 in",
+    title: "leaves a wanted length a little under 18 in to a measurement at 60 degrees",
     facts: { clubType: "putter", targetIn: 17.99 },
+    verdict: "unsettled",
+    code: "target-just-outside",
+    ask: "targetIn",
+  },
+  {
+    title: "refuses a wanted length under 18 in by more than the methods differ",
+    facts: { clubType: "putter", targetIn: 17.91 },
     verdict: "does-not-fit",
     code: "target-too-short",
     because: ["targetIn"],
-    says: /17\.99 in, and the Rules for 18 in or more/,
+    says: /17\.91 in, and the Rules for 18 in or more/,
   },
   {
     title: "passes an uncut club well inside",
@@ -71,6 +100,26 @@ cases(lengthWithinRules, [
     code: "cut-to-rules",
     steps: ["butt-trim"],
     says: /about 49 in long, and has to lose 1 in/,
+  },
+  {
+    title: "cuts an uncut club just over 48 in, for a cut settles it",
+    facts: { clubType: "driver", aloneLengthIn: 46.925, ...ends },
+    verdict: "fits-with-work",
+    code: "cut-to-rules",
+    steps: ["butt-trim"],
+  },
+  {
+    title: "asks for the vaguest length where an uncut club may be clearly over 48 in",
+    facts: { clubType: "driver", aloneLengthIn: 46.5, capThicknessIn: 0.125, bbgmIn: typicalIn(1, 0.3) },
+    verdict: "unsettled",
+    code: "length-too-vague",
+    ask: "bbgmIn",
+    says: /too vague to say whether it is within the limits/,
+  },
+  {
+    title: "does not mind how long a vague putter may be",
+    facts: { clubType: "putter", aloneLengthIn: 46.5, capThicknessIn: 0.125, bbgmIn: typicalIn(1, 0.3) },
+    verdict: "fits",
   },
   {
     title: "leaves the cutting to the local rule where that is on",

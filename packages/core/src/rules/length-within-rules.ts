@@ -7,6 +7,7 @@ import {
   type UncutLengthFacts,
   uncutLengthIn,
   uncutLengthInterval,
+  vaguestLengthFact,
 } from "../measure/uncut-length.ts";
 import { defineRule } from "./rule.ts";
 
@@ -21,6 +22,8 @@ type Code =
   | "cut-to-rules"
   | "lengthened-to-rules"
   | "length-near-limit"
+  | "target-just-outside"
+  | "length-too-vague"
   | "length-unknown"
   | "club-type-unknown";
 
@@ -28,23 +31,32 @@ const limits = { minIn: clubLengthMinIn, maxIn: clubLengthMaxIn };
 
 function ofTarget(targetIn: number, clubType: unknown): Outcome<Code> {
   const data = { lengthIn: targetIn, ...limits };
-  if (targetIn < clubLengthMinIn) return doesNotFit("target-too-short", ["targetIn"], data);
-  if (targetIn <= clubLengthMaxIn || clubType === "putter") return fits();
-  if (targetIn <= clubLengthMaxIn + rulesMethodSlackIn) return fits("length-near-limit", data);
+  if (targetIn < clubLengthMinIn - rulesMethodSlackIn)
+    return doesNotFit("target-too-short", ["targetIn"], data);
+  if (targetIn < clubLengthMinIn) return unsettled("target-just-outside", "targetIn", data);
+  if (targetIn <= clubLengthMinIn + rulesMethodSlackIn) return fits("length-near-limit", data);
+  if (targetIn < clubLengthMaxIn - rulesMethodSlackIn || clubType === "putter") return fits();
+  if (targetIn <= clubLengthMaxIn) return fits("length-near-limit", data);
   if (clubType === undefined) return unsettled("club-type-unknown", "clubType", data);
+  if (targetIn <= clubLengthMaxIn + rulesMethodSlackIn)
+    return unsettled("target-just-outside", "targetIn", data);
   return doesNotFit("target-too-long", ["targetIn", "clubType"], data);
 }
 
 function ofUncut(facts: UncutLengthFacts, clubType: unknown, localRule46: unknown): Outcome<Code> {
   const { low, high } = uncutLengthInterval(facts);
   if (high + buttExtensionMaxIn < clubLengthMinIn) return doesNotFit("too-short", [], limits);
-  const clear = low >= clubLengthMinIn && (high <= clubLengthMaxIn || clubType === "putter");
+  const clear =
+    low > clubLengthMinIn + rulesMethodSlackIn &&
+    (high < clubLengthMaxIn - rulesMethodSlackIn || clubType === "putter");
   const uncutIn = uncutLengthIn(facts);
   if (facts.aloneLengthIn === undefined) return unsettled("length-unknown", "aloneLengthIn", limits);
   if (clear) return fits();
   if (uncutIn === undefined)
     return unsettled("length-unknown", missingLengthFact(facts) ?? "aloneLengthIn", limits);
-  return uncutIn < clubLengthMinIn ? lengthened(uncutIn, low) : cutOrNear(uncutIn, clubType, localRule46);
+  if (uncutIn < clubLengthMinIn) return lengthened(uncutIn, low);
+  if (uncutIn > clubLengthMaxIn && clubType !== "putter") return cut(uncutIn, clubType, localRule46);
+  return nearOrVague(facts, uncutIn, clubType);
 }
 
 function lengthened(uncutIn: number, lowIn: number): Outcome<Code> {
@@ -57,10 +69,19 @@ function lengthened(uncutIn: number, lowIn: number): Outcome<Code> {
   });
 }
 
-function cutOrNear(uncutIn: number, clubType: unknown, localRule46: unknown): Outcome<Code> {
+function nearOrVague(facts: UncutLengthFacts, uncutIn: number, clubType: unknown): Outcome<Code> {
+  const { low, high } = uncutLengthInterval(facts);
   const data = { lengthIn: uncutIn, ...limits };
-  if (clubType === "putter" || uncutIn <= clubLengthMaxIn + rulesMethodSlackIn)
-    return fits("length-near-limit", data);
+  const isNear =
+    low >= clubLengthMinIn - rulesMethodSlackIn &&
+    (high <= clubLengthMaxIn + rulesMethodSlackIn || clubType === "putter");
+  return isNear
+    ? fits("length-near-limit", data)
+    : unsettled("length-too-vague", vaguestLengthFact(facts), data);
+}
+
+function cut(uncutIn: number, clubType: unknown, localRule46: unknown): Outcome<Code> {
+  const data = { lengthIn: uncutIn, ...limits };
   if (clubType === undefined) return unsettled("club-type-unknown", "clubType", data);
   // The shorter limit does the cutting: a shaft is cut once.
   if (localRule46 === true) return fits();
@@ -110,6 +131,10 @@ export const lengthWithinRules = defineRule({
       `${teller.part("shaft")} has to be lengthened by about ${teller.inches(Number(extensionIn))} to reach the ${teller.inches(Number(minIn))} of the Rules`,
     "length-near-limit": ({ lengthIn }, teller) =>
       `the club would be about ${teller.inches(Number(lengthIn))} long, so close to a limit of the Rules that it has to be measured by their method, at 60 degrees`,
+    "target-just-outside": ({ lengthIn }, teller) =>
+      `the goal asks for ${teller.inches(Number(lengthIn))}, outside a limit of the Rules by no more than two ways of measuring differ, so only a measurement by their method, at 60 degrees, can tell`,
+    "length-too-vague": ({ lengthIn }, teller) =>
+      `the club would be about ${teller.inches(Number(lengthIn))} long, and the lengths it is made of are too vague to say whether it is within the limits of the Rules`,
     "length-unknown": (_data, teller) =>
       `nobody can say how long a club ${teller.part("shaft")} makes while a length is missing or vague`,
     "club-type-unknown": ({ lengthIn, maxIn }, teller) =>
@@ -120,6 +145,8 @@ export const lengthWithinRules = defineRule({
     "too-short": () => "a longer shaft",
   },
   ask: {
+    targetIn:
+      "How long is the club to be, measured by the Rules' method with its sole against a plane at 60 degrees? Ask for a length within the limits to be safe.",
     clubType: "What kind of club is the head?",
     aloneLengthIn: "How long is the shaft from its tip to its butt?",
     bbgmIn:
