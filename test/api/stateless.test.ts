@@ -183,6 +183,7 @@ describe("POST /api/tune", () => {
     expect(status).toBe(200);
     expect(body.solutions.length).toBeGreaterThan(0);
     expect(body.solutions[0].estimates.playingLengthIn.value).toBeCloseTo(44.5, 6);
+    expect(body.cautions).toContainEqual({ code: "sharp-ends", text: expect.stringContaining("shaft") });
   });
 
   it.each([-20, 90])("answers 200 for a swing weight of %s points, however far off", async (points) => {

@@ -12,6 +12,7 @@ import type {
   Resolution,
   TuneSolution,
   Want,
+  WorkStep,
 } from "@ferrule/core";
 import type { DisplaySettings } from "./display-settings.ts";
 
@@ -128,6 +129,8 @@ export const api = {
 export interface TuneReply {
   readonly before: Estimates;
   readonly solutions: readonly TuneSolution[];
+  /** Of every step that one of the ways takes. */
+  readonly cautions: WorkStep["cautions"];
 }
 
 async function call<T>(method: string, path: string, body?: unknown): Promise<T> {

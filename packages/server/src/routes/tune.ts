@@ -3,6 +3,7 @@ import { z } from "zod";
 import { problem, valueOrThrow } from "../errors.ts";
 import { clubInputShape, clubPartsFrom } from "../wire/club-inputs.ts";
 import { replies } from "../wire/replies.ts";
+import { tuneCautions } from "../wire/tune-cautions.ts";
 import { tunedSchema } from "../wire/tuned.ts";
 import type { App, RouteContext } from "./context.ts";
 
@@ -31,10 +32,12 @@ export function addTune(app: App, { reference }: RouteContext): void {
     { schema: { body: bodySchema, response: replies(tunedSchema) } },
     async ({ body }) => {
       const grips = body.options?.grips?.map((grip): Grip => ({ ...grip, kind: "grip" }));
-      const tuned = tune(clubPartsFrom(body), body.build ?? {}, body.target, { grips }, reference);
+      const parts = clubPartsFrom(body);
+      const tuned = tune(parts, body.build ?? {}, body.target, { grips }, reference);
       if (!tuned.ok)
         return valueOrThrow(problem("bad-request", "The club cannot be tuned from this", tuned.refusals));
-      return { before: tuned.before, solutions: tuned.solutions };
+      const { before, solutions } = tuned;
+      return { before, solutions, cautions: tuneCautions(parts, solutions, reference) };
     },
   );
 }

@@ -21,7 +21,11 @@ const solutionSchema = z.strictObject({
   estimates: estimatesSchema,
 }) satisfies z.ZodType<TuneSolution>;
 
+const cautionsSchema = z
+  .array(z.strictObject({ code: z.string(), text: z.string() }))
+  .describe("What to take care of in the steps that the solutions take, each once");
+
 /** What core's `tune` found, as it goes over the wire; the smallest change comes first. */
 export const tunedSchema = z
-  .strictObject({ before: estimatesSchema, solutions: z.array(solutionSchema) })
+  .strictObject({ before: estimatesSchema, solutions: z.array(solutionSchema), cautions: cautionsSchema })
   .meta({ id: "Tuned" });

@@ -12,6 +12,7 @@ import { isJoined } from "../is-joined.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 import { changeText } from "../words/change-text.ts";
+import { cautionBox, cautionBoxStyles } from "./caution-box.ts";
 
 /** Asks what would bring a club to a length and a swing weight, and lists the ways, the smallest change first. */
 export class TuneForm extends LitElement {
@@ -26,12 +27,13 @@ export class TuneForm extends LitElement {
   static override styles = [
     baseStyles,
     formStyles,
+    cautionBoxStyles,
     css`
-      li {
+      .ways li {
         padding: 0.6rem 0;
         border-top: 1px solid var(--line);
       }
-      li p {
+      .ways li p {
         margin: 0.2rem 0;
       }
     `,
@@ -67,10 +69,10 @@ export class TuneForm extends LitElement {
     </form>`;
   }
 
-  private renderReply({ solutions }: TuneReply) {
+  private renderReply({ solutions, cautions }: TuneReply) {
     if (solutions.length === 0)
       return html`<p>No ordinary change reaches that. Another shaft, head or grip would have to.</p>`;
-    return html`<h3>${countText(solutions.length, "way")}</h3><ol class="plain">${solutions.map((solution) => html`<li>${this.renderSolution(solution)}</li>`)}</ol>`;
+    return html`<h3>${countText(solutions.length, "way")}</h3><ol class="plain ways">${solutions.map((solution) => html`<li>${this.renderSolution(solution)}</li>`)}</ol>${cautions.length > 0 ? cautionBox(cautions) : ""}`;
   }
 
   private renderSolution(solution: TuneSolution) {

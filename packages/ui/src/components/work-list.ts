@@ -3,6 +3,7 @@ import { css, html, type TemplateResult } from "lit";
 import { minutesText } from "../format/duration.ts";
 import { moneyText } from "../format/money.ts";
 import { skillWords } from "../words/skill-words.ts";
+import { cautionBox, cautionBoxStyles } from "./caution-box.ts";
 import { sentence } from "./sentence.ts";
 
 export const workListStyles = css`
@@ -31,24 +32,7 @@ export const workListStyles = css`
   .steps p {
     margin: 0 0 0.2rem;
   }
-  .caution {
-    border: 1.5px solid var(--work);
-    border-left-width: 6px;
-    border-radius: 0 4px 4px 0;
-    padding: 0.4rem 0.75rem;
-    margin: 0.4rem 0;
-  }
-  .caution strong {
-    color: var(--work);
-  }
-  .caution ul {
-    margin: 0.2rem 0 0;
-    padding-left: 1.1rem;
-    max-width: 75ch;
-  }
-  .caution li {
-    margin: 0.25rem 0;
-  }
+  ${cautionBoxStyles}
 `;
 
 /** The steps at the bench in order; each caution stands at the step it belongs to. */
@@ -66,11 +50,4 @@ function stepRow(step: WorkStep, currency: string): TemplateResult {
   return html`<p>${sentence(step.text)}</p>
     <p class="small soft">${facts.filter(Boolean).join(" · ")}${step.parts.length > 0 ? html` · <span class="mono">${step.parts.join(", ")}</span>` : ""}</p>
     ${step.cautions.length > 0 ? cautionBox(step.cautions) : ""}`;
-}
-
-function cautionBox(cautions: WorkStep["cautions"]): TemplateResult {
-  return html`<div class="caution small">
-    <strong>Take care</strong>
-    <ul>${cautions.map(({ text }) => html`<li>${sentence(text)}</li>`)}</ul>
-  </div>`;
 }
