@@ -11,7 +11,7 @@ import { defineRule } from "./rule.ts";
 
 /** Closer than this to the wanted swing weight asks for no work: practically nobody feels one point. */
 export const swingWeightTolerancePoints = 1;
-/** The most weight that goes on a head by ordinary means, and into a butt. From memory, no source. */
+/** The most weight that goes on a head by ordinary means, and into a butt: our own default, no source. */
 export const headWeightMaxG = 12;
 export const counterweightMaxG = 30;
 
