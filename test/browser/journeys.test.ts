@@ -204,6 +204,9 @@ describe("a club", () => {
     await ways.first().waitFor();
     expect(await ways.first().innerText()).toMatch(/from the butt/);
     expect(await ways.first().innerText()).toMatch(/44\.50 in/);
+    const cautions = await page.locator("ferrule-tune-form .caution").innerText();
+    expect(cautions).toMatch(/Take care/);
+    expect(cautions).toMatch(/end of a shaft is sharp/);
   });
 });
 
