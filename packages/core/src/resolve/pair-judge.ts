@@ -42,10 +42,11 @@ export class PairJudge {
     this.gripClasses = alike.grip;
   }
 
+  /** A pair is refused when no part, on this bench or elsewhere, could make a club of it within the skill allowed. */
   answer(head: Part, shaft: Part): PairAnswer {
-    if (this.isRefused(head, shaft)) return { head, shaft, state: "refused", way: undefined };
-    let best: Way | undefined;
     const floor = this.skillFloor(head, shaft);
+    if (floor === undefined) return { head, shaft, state: "refused", way: undefined };
+    let best: Way | undefined;
     for (const way of this.ways(head, shaft)) {
       if (!best || isBetter(way, best)) best = way;
       if (isUnbeatable(way, floor)) break;
@@ -55,9 +56,9 @@ export class PairJudge {
 
   /** The least skill, by its rank, at which these two become a club with what is here. */
   leastSkill(head: Part, shaft: Part): number | undefined {
-    if (this.isRefused(head, shaft)) return undefined;
-    let least: number | undefined;
     const floor = this.skillFloor(head, shaft);
+    if (floor === undefined) return undefined;
+    let least: number | undefined;
     for (const { ranked } of this.ways(head, shaft)) {
       if (least === undefined || ranked.skill < least) least = ranked.skill;
       if (least <= floor) break;
@@ -65,18 +66,15 @@ export class PairJudge {
     return least;
   }
 
-  /** The least skill that joining these two takes, whatever other parts there are: refused options do not count. */
-  private skillFloor(head: Part, shaft: Part): number {
-    const open = openOptions(head, shaft, this.graph).filter((option) => !this.optionRefused(option));
-    return Math.min(...open.map(({ joinSkill }) => skills.indexOf(joinSkill)));
-  }
-
-  /** Whether no part, on this bench or elsewhere, could make a club of these two within the skill allowed. */
-  isRefused(head: Part, shaft: Part): boolean {
+  /** The least skill that joining these two takes, whatever other parts there are; undefined when every option is refused. */
+  private skillFloor(head: Part, shaft: Part): number | undefined {
+    let floor: number | undefined;
     for (const option of openOptions(head, shaft, this.graph)) {
-      if (!this.optionRefused(option)) return false;
+      if (this.optionRefused(option)) continue;
+      const skill = skills.indexOf(option.joinSkill);
+      if (floor === undefined || skill < floor) floor = skill;
     }
-    return true;
+    return floor;
   }
 
   /** Whether every shaft of a group is refused with this head, by what they have in common with the first. */
