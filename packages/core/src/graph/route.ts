@@ -5,7 +5,7 @@ import type { BenchGraph } from "./bench-graph.ts";
 import type { Context } from "./context.ts";
 import type { JoinedSets } from "./judge-route.ts";
 import type { Occupancy } from "./occupancy.ts";
-import { type JoinKind, joinsOf, type Place, places } from "./shape.ts";
+import { type JoinKind, joinsOf, type Place } from "./shape.ts";
 
 /** The parts chosen for the places of one club; some may be open still. */
 export type Chosen = Readonly<Partial<Record<Place, Part>>>;
@@ -28,7 +28,7 @@ export function routeOf(chosen: Chosen, occupancy: Occupancy): Route {
   const undone = new Map<Joint, JoinStep>();
   const made: JoinStep[] = [];
   const standing: JoinKind[] = [];
-  for (const join of joinsOf(new Set(places.filter((place) => chosen[place])))) {
+  for (const join of joinsOf({ hasAdapter: chosen.adapter !== undefined })) {
     const [a, b] = [chosen[join.a.place], chosen[join.b.place]];
     if (!a || !b) continue;
     const [atA, atB] = [occupancy.at(a.id, join.a.port), occupancy.at(b.id, join.b.port)];

@@ -49,13 +49,12 @@ export const joinKinds: readonly JoinKind[] = [
   },
 ];
 
-/** The joins of a club with these places filled: straight into the head, or through an adapter. */
-export function joinsOf(filled: ReadonlySet<Place>): JoinKind[] {
-  const direct = !filled.has("adapter");
-  return joinKinds.filter(
-    ({ a, b }) =>
-      filled.has(a.place) && filled.has(b.place) && (direct || !(a.place === "head" && b.place === "shaft")),
-  );
+const joinsThroughAdapter = joinKinds.filter(({ a, b }) => !(a.place === "head" && b.place === "shaft"));
+const joinsWithoutAdapter = joinKinds.filter(({ a, b }) => a.place !== "adapter" && b.place !== "adapter");
+
+/** The joins of a club: straight into the head, or through an adapter. */
+export function joinsOf({ hasAdapter }: { hasAdapter: boolean }): readonly JoinKind[] {
+  return hasAdapter ? joinsThroughAdapter : joinsWithoutAdapter;
 }
 
 /** The kind of join that a joint between two parts of these kinds is, or nothing when there is none such. */
