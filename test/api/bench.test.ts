@@ -355,3 +355,16 @@ describe("what the bench comes to", () => {
     });
   });
 });
+
+describe("the goal", () => {
+  it("is set, read, changed and deleted, and its delete is undone", async () => {
+    const app = await testApp();
+    expect((await ask(app, "GET", "/api/bench/goal")).body).toEqual({});
+    await ask(app, "PUT", "/api/bench/goal", { skill: "bond" });
+    await ask(app, "PUT", "/api/bench/goal", { skill: "bond", hand: "left" });
+    expect((await ask(app, "DELETE", "/api/bench/goal")).body.undo).toBe(1);
+    expect((await ask(app, "GET", "/api/bench/goal")).body).toEqual({});
+    expect((await ask(app, "POST", "/api/bench/undo")).body.undo).toBe(0);
+    expect((await ask(app, "GET", "/api/bench/goal")).body).toEqual({ skill: "bond", hand: "left" });
+  });
+});

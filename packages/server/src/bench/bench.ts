@@ -6,7 +6,7 @@ import { type BenchContents, emptyContents } from "./bench-contents.ts";
 import { clearBench } from "./clear-bench.ts";
 import { isUntouched } from "./is-untouched.ts";
 import { newId } from "./new-id.ts";
-import type { Shelf } from "./shelf.ts";
+import type { Removed, Shelf } from "./shelf.ts";
 import { claimsShelf, jointsShelf, partsShelf } from "./shelves.ts";
 import { type Restored, undoDelete } from "./undo.ts";
 
@@ -23,6 +23,8 @@ export interface Bench {
   readonly claims: Shelf<Claim>;
   goal(): Goal;
   setGoal(goal: Goal): Goal;
+  /** Wants nothing in particular any more; undo brings the goal back. */
+  deleteGoal(): Removed;
   view(): BenchView;
   /** Differs after every change of what is on the bench. */
   stamp(): string;
@@ -47,6 +49,7 @@ export function openBench(tables: Tables, example: BenchContents = emptyContents
       tables.goals.write(goal);
       return goal;
     },
+    deleteGoal: () => tables.together(() => deleteGoal(tables)),
     view: () => viewOf(tables),
     stamp: () => tables.stamp(),
     undo: () => undoDelete(tables, example),
@@ -65,6 +68,13 @@ function viewOf(tables: Tables): BenchView {
     goal: tables.goals.read(),
     undo: tables.deletions.count(),
   };
+}
+
+function deleteGoal(tables: Tables): Removed {
+  const nothing = { parts: [], joints: [], claims: [] };
+  tables.deletions.push({ ...nothing, goal: tables.goals.read() });
+  tables.goals.write({});
+  return { deleted: nothing, undo: tables.deletions.count() };
 }
 
 function startOwn(tables: Tables): Outcome<BenchView> {

@@ -26,6 +26,7 @@ export function undoDelete(tables: Tables, example: BenchContents): Outcome<Rest
     if (deletion === undefined) return problem("nothing-to-undo");
     tables.deletions.dropTop();
     if (deletion.bench) makeRoom(tables, deletion.bench, example);
+    if (deletion.goal) tables.goals.write(deletion.goal);
     return done({
       restored: valuesOf(restore(tables, deletion)),
       undo: tables.deletions.count(),

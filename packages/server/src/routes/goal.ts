@@ -1,5 +1,5 @@
 import { namedGoalSchema } from "../wire/named.ts";
-import { replies } from "../wire/replies.ts";
+import { removedSchema, replies } from "../wire/replies.ts";
 import type { App, RouteContext } from "./context.ts";
 
 export function addGoal(app: App, { bench }: RouteContext): void {
@@ -8,5 +8,8 @@ export function addGoal(app: App, { bench }: RouteContext): void {
     "/api/bench/goal",
     { schema: { body: namedGoalSchema, response: replies(namedGoalSchema) } },
     async ({ body }) => bench.setGoal(body),
+  );
+  app.delete("/api/bench/goal", { schema: { response: replies(removedSchema) } }, async () =>
+    bench.deleteGoal(),
   );
 }

@@ -7,6 +7,8 @@ export interface Deletion {
   readonly parts: readonly Placed<Part>[];
   readonly joints: readonly Placed<Joint>[];
   readonly claims: readonly Placed<Claim>[];
+  /** Only when the goal alone was deleted. */
+  readonly goal?: Goal;
   /** Only when the whole bench was cleared: its goal, and whether it was the example. */
   readonly bench?: { readonly goal: Goal; readonly example: boolean };
 }
