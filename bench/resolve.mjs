@@ -15,7 +15,7 @@ const warmUps = 5;
 
 /** Every shaft looked at with every rule, one after the other: what one writes before thinking of an index. */
 function nestedLoop({ graph }, head) {
-  const musts = graph.rules.filter(({ rule }) => rule.strength === "must");
+  const { musts } = graph;
   return graph.at.shaft.filter((shaft) => {
     const options = openOptions(head, shaft, graph);
     const refused = options.every(({ chosen, joined, joinSteps }) =>

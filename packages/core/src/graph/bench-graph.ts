@@ -24,6 +24,8 @@ export interface BenchGraph {
   readonly at: Readonly<Record<Place, readonly Part[]>>;
   readonly occupancy: Occupancy;
   readonly rules: readonly CompiledRule[];
+  /** Of the rules, those that must hold. */
+  readonly musts: readonly CompiledRule[];
   readonly goal: Goal;
   readonly claims: readonly Claim[];
   readonly reference: Reference;
@@ -53,13 +55,15 @@ export function graphOf(bench: Bench, rules: readonly Rule[], reference: Referen
   if (refusals.length > 0) return { ok: false, refusals };
   const sorted = [...parts.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
   const [head, adapter, shaft, grip] = places.map((place) => sorted.filter(({ kind }) => kind === place));
+  const compiled = rules.map(compileRule);
   return {
     ok: true,
     graph: {
       parts,
       at: { head: head ?? [], adapter: adapter ?? [], shaft: shaft ?? [], grip: grip ?? [] },
       occupancy,
-      rules: rules.map(compileRule),
+      rules: compiled,
+      musts: compiled.filter(({ rule }) => rule.strength === "must"),
       goal: bench.goal ?? {},
       claims: bench.claims ?? [],
       reference,

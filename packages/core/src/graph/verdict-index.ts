@@ -53,7 +53,7 @@ export class VerdictIndex {
 
   constructor(graph: BenchGraph) {
     this.graph = graph;
-    const musts = graph.rules.filter(({ rule, readsWork }) => rule.strength === "must" && !readsWork);
+    const musts = graph.musts.filter(({ readsWork }) => !readsWork);
     this.rules = musts.map(indexedRule);
     this.gates = this.rules.filter(
       ({ compiled, needsHolder }) => compiled.rule.grain === "interface" && !needsHolder,

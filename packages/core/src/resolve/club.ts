@@ -2,11 +2,12 @@ import { findingFrom } from "../explain/say-finding.ts";
 import { verdicts } from "../findings/verdict.ts";
 import type { BenchGraph } from "../graph/bench-graph.ts";
 import { goalFact } from "../graph/goal-fact.ts";
-import { judgeRoute, skillOfSteps } from "../graph/judge-route.ts";
+import { skillOfSteps } from "../graph/judge-route.ts";
 import { contextOf } from "../graph/route.ts";
 import type { ClubParts } from "../measure/build.ts";
 import type { Estimates } from "../measure/estimate.ts";
 import { estimateClub } from "../measure/estimates.ts";
+import { judgeWay } from "./judge-way.ts";
 import { openQuestions } from "./open-questions.ts";
 import type { Way } from "./pair-judge.ts";
 import type { Club } from "./result.ts";
@@ -17,7 +18,7 @@ export function clubOf({ route, ranked }: Way, graph: BenchGraph): Club {
   const { head, adapter, shaft, grip } = route.chosen;
   if (!head || !shaft || !grip) throw new Error("a club was asked for with a place left open");
   const context = contextOf(route.chosen, graph);
-  const findings = judgeRoute(graph.rules, context, route.joined, route.steps, graph.work);
+  const findings = judgeWay(route, graph);
   const work = workSteps(route, findings, graph);
   return {
     id: [head.id, adapter?.id ?? "-", shaft.id, grip.id].join("+"),

@@ -1,6 +1,6 @@
 import type { BenchGraph } from "../graph/bench-graph.ts";
 import type { PairAnswer } from "./pair-judge.ts";
-import { nearMissOf, refusalsOf } from "./proof.ts";
+import { isRefusal, nearMissOf, refusalsOf } from "./proof.ts";
 import type { NearMiss } from "./result.ts";
 
 /**
@@ -24,9 +24,7 @@ interface Weighed {
 function weightOf({ head, shaft }: PairAnswer, graph: BenchGraph): Pick<Weighed, "weight" | "rule"> {
   const onlyTheWork = { weight: graph.rules.length ** 2, rule: "" };
   const weights = refusalsOf(head, shaft, graph).map(({ findings }) => {
-    const refusals = findings.filter(
-      ({ compiled, outcome }) => outcome.verdict === "does-not-fit" && !compiled.readsWork,
-    );
+    const refusals = findings.filter((finding) => isRefusal(finding) && !finding.compiled.readsWork);
     const first = refusals[0]?.compiled;
     if (!first) return onlyTheWork;
     return { weight: refusals.length * graph.rules.length - graph.rules.indexOf(first), rule: first.rule.id };

@@ -23,15 +23,14 @@ export function refusalsOf(
   graph: BenchGraph,
 ): { option: PairOption; findings: RouteFinding[] }[] {
   return openOptions(head, shaft, graph).map((option) => {
-    const musts = graph.rules.filter(({ rule }) => rule.strength === "must");
-    const judged = judgeRoute(
-      musts,
+    const findings = judgeRoute(
+      graph.musts,
       contextOf(option.chosen, graph),
       option.joined,
       option.joinSteps,
       graph.work,
     );
-    return { option, findings: judged };
+    return { option, findings };
   });
 }
 
@@ -47,7 +46,7 @@ export function refusesOn(
   return refusalsOf(head, shaft, bare).every(({ findings }) => findings.some(isRefusal));
 }
 
-function isRefusal({ outcome }: RouteFinding): boolean {
+export function isRefusal({ outcome }: RouteFinding): boolean {
   return outcome.verdict === "does-not-fit";
 }
 

@@ -1,12 +1,11 @@
 import type { Bench, BenchGraph } from "../graph/bench-graph.ts";
-import { judgeRoute } from "../graph/judge-route.ts";
-import { contextOf } from "../graph/route.ts";
 import { skills } from "../parts/goal.ts";
 import type { Part } from "../parts/part.ts";
 import type { Reference } from "../parts/reference.ts";
 import type { Refusal } from "../parts/refusal.ts";
 import type { Rule } from "../rules/rule.ts";
 import { clubOf } from "./club.ts";
+import { judgeWay } from "./judge-way.ts";
 import { nearMissesOf } from "./near-misses.ts";
 import { openQuestions } from "./open-questions.ts";
 import { type PairAnswer, PairJudge } from "./pair-judge.ts";
@@ -74,14 +73,5 @@ export function resolveBench(
 }
 
 function questionsOf({ way }: PairAnswer, graph: BenchGraph): { readonly questions: readonly Question[] } {
-  if (!way) return { questions: [] };
-  const { route } = way;
-  const findings = judgeRoute(
-    graph.rules,
-    contextOf(route.chosen, graph),
-    route.joined,
-    route.steps,
-    graph.work,
-  );
-  return { questions: openQuestions(route, findings, graph) };
+  return { questions: way ? openQuestions(way.route, judgeWay(way.route, graph), graph) : [] };
 }
