@@ -1,9 +1,26 @@
-/** The public door: the only way in for the server and the page. In the order parts → findings → measures → clubs. */
+/** The public door: the only way in for the server and the page. In the order parts → findings → measures → clubs → listings → worth. */
 
 export type { CitedFact } from "./findings/cited-fact.ts";
 export type { Finding } from "./findings/finding.ts";
 export { type Verdict, verdicts } from "./findings/verdict.ts";
 export type { Bench } from "./graph/bench-graph.ts";
+export {
+  type CatalogueModel,
+  catalogueModelSchema,
+  type ItemKind,
+  itemKindSchema,
+  itemKinds,
+} from "./listing/catalogue.ts";
+export {
+  type Doubt,
+  type Intent,
+  type Listing,
+  type ListingItem,
+  listingItemSchema,
+  listingSchema,
+  type Postage,
+  type Span,
+} from "./listing/listing.ts";
 export { type Build, buildSchema, type ClubParts } from "./measure/build.ts";
 export type {
   BasisEntry,
@@ -21,6 +38,7 @@ export {
   type TuneTarget,
   tune,
 } from "./measure/tune.ts";
+export { convertMinor, minorDigits, percentOfMinor, roundMinor, splitMinor } from "./money.ts";
 export { type Claim, claimSchema } from "./parts/claim.ts";
 export { type Fault, faultNames } from "./parts/fault.ts";
 export { type FieldMeaning, type FieldPath, fields } from "./parts/fields.ts";
@@ -63,3 +81,36 @@ export { clubsForHead, type ResolveResult, resolveBench } from "./resolve/resolv
 export type { Club, NearMiss, Question, Resolution, Want, WorkStep } from "./resolve/result.ts";
 export { rules } from "./rules/index.ts";
 export type { Rule } from "./rules/rule.ts";
+export {
+  type Adjustments,
+  type CostSettings,
+  costSettingsSchema,
+  type FeeTable,
+  type Parcel,
+  type PostageService,
+} from "./worth/cost-settings.ts";
+export {
+  type Alternative,
+  type Deal,
+  type DealItem,
+  type DealLine,
+  type DealQuestion,
+  type DealReason,
+  type DealVerdict,
+  dealVerdicts,
+  type MoneyInterval,
+  type WaitingAnswer,
+  type Way,
+  ways,
+} from "./worth/deal.ts";
+export { type Entry, entrySchema, entryTypes } from "./worth/entry.ts";
+export {
+  type Condition,
+  conditions,
+  type Evidence,
+  evidenceSchema,
+  type Subject,
+  subjectSchema,
+} from "./worth/evidence.ts";
+export type { AppliedAdjustment, EvidenceWeight, Resale } from "./worth/resale.ts";
+export { outcomes, type Sighting, sightingSchema } from "./worth/sighting.ts";
