@@ -81,6 +81,7 @@ export { clubsForHead, type ResolveResult, resolveBench } from "./resolve/resolv
 export type { Club, NearMiss, Question, Resolution, Want, WorkStep } from "./resolve/result.ts";
 export { rules } from "./rules/index.ts";
 export type { Rule } from "./rules/rule.ts";
+export type { BooksLine, BooksSummary, OutcomeTrust, TrustRow } from "./worth/books-summary.ts";
 export {
   type Adjustments,
   type CostSettings,
