@@ -42,33 +42,34 @@ export function resolveBench(
   about?: string,
 ): ResolveResult {
   const made = readyBench(bench, rules, reference);
-  if (!made.ok) return made;
-  const { graph, index } = made.ready;
+  return made.ok ? { ok: true, resolution: resolveReady(made.ready, about) } : made;
+}
+
+/** The same for a bench that is ready, so that it can be asked about one part after another. */
+export function resolveReady(ready: ReadyBench, about?: string): Resolution {
+  const { graph, index } = ready;
   const skill = graph.goal.skill ?? skillByDefault;
   const limit = graph.goal.limit ?? limitByDefault;
-  const tally = tallyPairs(made.ready, skill, limit, about);
+  const tally = tallyPairs(ready, skill, limit, about);
   const clubs = tally.clubs.flatMap(({ way }) => (way ? [clubOf(way, graph)] : []));
   const questions = rankQuestions(tally.unsettled.map((answer) => questionsOf(answer, graph)));
   const wants = wantsOf(tally, graph, index, about);
   return {
-    ok: true,
-    resolution: {
-      clubs,
-      nearMisses: nearMissesOf(tally.refused, graph, limit),
-      wants: wants.slice(0, limit),
-      questions: questions.slice(0, limit),
-      counts: {
-        clubs: tally.clubCount,
-        nearMisses: tally.refusedCount,
-        wants: wants.length,
-        questions: questions.length,
-      },
-      skill,
-      skillOpens: skills
-        .slice(skills.indexOf(skill) + 1)
-        .map((higher) => ({ skill: higher, moreClubs: clubsOpened(tally, skill, higher) })),
-      notices: unknownFields(bench.parts),
+    clubs,
+    nearMisses: nearMissesOf(tally.refused, graph, limit),
+    wants: wants.slice(0, limit),
+    questions: questions.slice(0, limit),
+    counts: {
+      clubs: tally.clubCount,
+      nearMisses: tally.refusedCount,
+      wants: wants.length,
+      questions: questions.length,
     },
+    skill,
+    skillOpens: skills
+      .slice(skills.indexOf(skill) + 1)
+      .map((higher) => ({ skill: higher, moreClubs: clubsOpened(tally, skill, higher) })),
+    notices: unknownFields([...graph.parts.values()]),
   };
 }
 

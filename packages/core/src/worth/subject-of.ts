@@ -1,0 +1,102 @@
+import type { CatalogueModel } from "../listing/catalogue.ts";
+import type { ListingItem } from "../listing/listing.ts";
+import type { Fault } from "../parts/fault.ts";
+import type { Flex, Part } from "../parts/part.ts";
+import type { Condition, Subject } from "./evidence.ts";
+import type { ModelFinder } from "./model-finder.ts";
+
+/** Faults that everybody can see, and that lower a price without making a thing unsafe. */
+const worn: ReadonlySet<Fault> = new Set([
+  "sky-mark",
+  "crown-scratch",
+  "face-wear",
+  "dent-head",
+  "paint-wear-shaft",
+  "rust",
+  "grip-worn",
+]);
+
+/** The grade that stated faults put a thing in; without a fault nobody has said anything. */
+export function conditionOf(faults: readonly Fault[]): Condition | undefined {
+  const count = faults.filter((fault) => worn.has(fault)).length;
+  if (count === 0) return undefined;
+  return count > 2 ? "poor" : "fair";
+}
+
+function stated<T extends object>(fields: { readonly [Key in keyof T]: T[Key] | null | undefined }): T {
+  return Object.fromEntries(
+    Object.entries(fields).filter(([, value]) => value !== undefined && value !== null),
+  ) as T;
+}
+
+/** What an item of a listing is, for finding what its like went for. */
+export function subjectOfItem(item: ListingItem, model: CatalogueModel | undefined): Subject {
+  return stated<Subject>({
+    kind: item.kind,
+    modelId: item.modelId,
+    maker: item.maker ?? model?.maker,
+    model: item.model ?? model?.model,
+    year: item.year ?? model?.year,
+    clubType: item.clubType ?? model?.clubType,
+    clubNumber: item.clubNumber,
+    hand: item.hand,
+    flex: item.flex,
+    adapter: item.adapter,
+    adapterFamily: item.adapterFamily ?? model?.adapterFamily,
+    condition: conditionOf(item.faults),
+    cover: item.cover,
+    wrench: item.wrench,
+  });
+}
+
+/** What a loose part is; `adapter` says what is on a shaft's tip. */
+export function subjectOfPart(part: Part, finder: ModelFinder, adapter?: Part): Subject {
+  const model = finder.ofPart(part);
+  return stated<Subject>({
+    kind: part.kind,
+    modelId: model?.id,
+    maker: part.maker,
+    model: part.model,
+    year: part.year ?? model?.year,
+    clubType:
+      part.kind === "head" || part.kind === "cover" ? (part.clubType ?? model?.clubType) : model?.clubType,
+    clubNumber: part.kind === "head" ? part.clubNumber : undefined,
+    hand: handOf(part),
+    flex: part.kind === "shaft" ? part.flex : undefined,
+    adapter: part.kind === "shaft" ? (adapter ? "fitted" : "none") : undefined,
+    adapterFamily: familyOf(part) ?? (adapter && familyOf(adapter)) ?? model?.adapterFamily,
+    condition: conditionOf(part.faults ?? []),
+  });
+}
+
+/** What a finished club is: its head's model with its shaft's flex, and what is said of cover and wrench. */
+export function subjectOfClub(
+  parts: { readonly head: Part; readonly shaft: Part; readonly grip?: Part | undefined },
+  finder: ModelFinder,
+  extras: { readonly cover?: boolean | null; readonly wrench?: boolean | null; readonly newGrip?: boolean },
+): Subject {
+  const faults = [parts.head, parts.shaft, ...(parts.grip && !extras.newGrip ? [parts.grip] : [])];
+  return stated<Subject>({
+    ...subjectOfPart(parts.head, finder),
+    kind: "club",
+    flex: flexOf(parts.shaft),
+    adapter: undefined,
+    condition: conditionOf(faults.flatMap((part) => part.faults ?? [])),
+    cover: extras.cover,
+    wrench: extras.wrench,
+  });
+}
+
+function flexOf(shaft: Part): Flex | undefined {
+  return shaft.kind === "shaft" ? shaft.flex : undefined;
+}
+
+function handOf(part: Part) {
+  const hand = part.kind === "head" || part.kind === "adapter" ? part.hand : undefined;
+  return hand === "either" ? undefined : hand;
+}
+
+function familyOf(part: Part): string | undefined {
+  if (part.kind === "adapter" || part.kind === "wrench") return part.family;
+  return part.kind === "head" && part.socket?.type === "receiver" ? part.socket.family : undefined;
+}
