@@ -1,0 +1,43 @@
+import { describe, expect, it } from "vitest";
+import { readCatalogue, readCorpus } from "./corpus.ts";
+import { scoreReadings } from "./score.ts";
+
+const catalogue = readCatalogue();
+
+describe.each(["tuning", "held-out"] as const)("the %s half of the corpus", (half) => {
+  it("keeps to the shape of a listing, each under a name of its own", () => {
+    const ids = readCorpus(half).map(({ id }) => id);
+    expect(ids.length).toBeGreaterThanOrEqual(75);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  it("spells makers, models and adapter families as the catalogue does", () => {
+    const families = new Set(catalogue.map(({ adapterFamily }) => adapterFamily));
+    const makers = new Set(catalogue.map(({ maker }) => maker));
+    for (const { id, expect: facts } of readCorpus(half))
+      for (const { kind, maker, model, modelId, clubType, adapterFamily } of facts.items) {
+        const known = catalogue.find((each) => each.id === modelId);
+        if (modelId !== null) {
+          expect({ maker, model }, id).toEqual({ maker: known?.maker, model: known?.model });
+          expect(known?.kind, id).toBe(kind === "club" ? "head" : kind);
+          if (clubType !== null) expect(known?.clubType ?? clubType, id).toBe(clubType);
+        } else expect(model, id).toBeNull();
+        if (maker !== null) expect(makers, id).toContain(maker);
+        if (adapterFamily !== null) expect(families, id).toContain(adapterFamily);
+      }
+  });
+
+  it("has ten or more of every field", () => {
+    const same = readCorpus(half).map(({ expect: facts }) => ({ expected: facts, got: facts }));
+    const few = scoreReadings(same).fields.filter(({ instances }) => instances < 10);
+    expect(few.map(({ field, instances }) => `${field}: ${instances}`)).toEqual([]);
+  });
+});
+
+describe("the two halves of the corpus", () => {
+  it("come to 150 listings or more, and share no text", () => {
+    const texts = [...readCorpus("tuning"), ...readCorpus("held-out")].map(({ text }) => text);
+    expect(texts.length).toBeGreaterThanOrEqual(150);
+    expect(new Set(texts).size).toBe(texts.length);
+  });
+});

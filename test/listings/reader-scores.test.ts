@@ -1,0 +1,38 @@
+import { describe, expect, it } from "vitest";
+import { readListing, readyCatalogue } from "../../packages/core/src/index.ts";
+import { readCatalogue, readCorpus } from "./corpus.ts";
+import { differencesOf, printTable, type Scores, scoreReadings } from "./score.ts";
+
+const leastOverall = 0.97;
+const leastPerField = 0.93;
+/** Fields with fewer say little about a reader, and are not held to the figure. */
+const enoughInstances = 10;
+
+const catalogue = readyCatalogue(readCatalogue());
+
+function scoresOf(half: "tuning" | "held-out"): Scores {
+  return scoreReadings(
+    readCorpus(half).map(({ text, expect: expected }) => ({ expected, got: readListing(text, catalogue) })),
+  );
+}
+
+/** `DIFFERENCES=1` lists what was read otherwise, of the tuning half alone: the other half stays closed. */
+function tellDifferences(): void {
+  for (const { id, text, expect: expected } of readCorpus("tuning")) {
+    const differences = differencesOf(expected, readListing(text, catalogue));
+    if (differences.length > 0) console.info(id, JSON.stringify(text), differences);
+  }
+}
+
+describe.each(["tuning", "held-out"] as const)("reading the %s half of the corpus", (half) => {
+  it("gets what the annotations say, overall and in each field", () => {
+    const scores = scoresOf(half);
+    if (half === "tuning" && process.env["DIFFERENCES"]) tellDifferences();
+    console.info(`${half}\n${printTable(scores)}`);
+    const weak = scores.fields.filter(
+      ({ instances, f1 }) => instances >= enoughInstances && f1 < leastPerField,
+    );
+    expect(weak.map(({ field, f1 }) => `${field}: ${f1.toFixed(3)}`)).toEqual([]);
+    expect(scores.overall.f1).toBeGreaterThanOrEqual(leastOverall);
+  });
+});
