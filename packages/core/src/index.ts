@@ -81,6 +81,7 @@ export { clubsForHead, type ResolveResult, resolveBench } from "./resolve/resolv
 export type { Club, NearMiss, Question, Resolution, Want, WorkStep } from "./resolve/result.ts";
 export { rules } from "./rules/index.ts";
 export type { Rule } from "./rules/rule.ts";
+export { type ArrivalPrior, type Arrivals, arrivalsOf, weakArrivalPrior } from "./worth/arrivals.ts";
 export type { BooksLine, BooksSummary, OutcomeTrust, TrustRow } from "./worth/books-summary.ts";
 export {
   type Adjustments,
@@ -113,5 +114,12 @@ export {
   type Subject,
   subjectSchema,
 } from "./worth/evidence.ts";
+export { type FeeBill, type FeeLine, feesOn } from "./worth/fee-bill.ts";
+export { type PostageQuote, type PostageRefusal, postageFor } from "./worth/postage-quote.ts";
+export { type PriceBelief, type PricePrior, priceBeliefOf } from "./worth/price-belief.ts";
+export { logNormalPrices, type PriceLaw } from "./worth/price-law.ts";
 export type { AppliedAdjustment, EvidenceWeight, Resale } from "./worth/resale.ts";
 export { outcomes, type Sighting, sightingSchema } from "./worth/sighting.ts";
+export { type Trip, type TripCost, timeMinor, tripCost } from "./worth/trip-cost.ts";
+export { type PartWait, type WaitAnswer, waitForPart } from "./worth/wait-for-part.ts";
+export { type CostedStep, type WorkCost, workCost } from "./worth/work-cost.ts";
