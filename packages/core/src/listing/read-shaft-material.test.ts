@@ -1,0 +1,31 @@
+import { readShaftMaterial } from "./read-shaft-material.ts";
+import { checkReader } from "./read-table.test-kit.ts";
+
+checkReader(readShaftMaterial, [
+  ["graphite shaft", "graphite = graphite"],
+  ["graphit stiff", "graphit = graphite"],
+  ["grahpite shaft", "grahpite = graphite"],
+  ["graphtie", "graphtie = graphite"],
+  ["carbon shaft", "carbon = graphite"],
+  ["carbon fibre shaft", "carbon fibre = graphite"],
+  ["Carbon-Schaft", "Carbon = graphite"],
+  ["Graphitschaft Regular", "Graphitschaft = graphite"],
+  ["manche graphite", "graphite = graphite"],
+  ["varilla de grafito", "grafito = graphite"],
+  ["steel", "steel = steel"],
+  ["Steel shafts, 4-PW", "Steel = steel"],
+  ["Stahlschaft", "Stahlschaft = steel"],
+  ["shaft acier", "acier = steel"],
+  ["varillas de acero", "acero = steel"],
+  ["stainless steel shaft", "stainless steel = steel"],
+  ["multi-material shaft", "multi-material = multi"],
+  ["steel or graphite", "steel = steel", "graphite = graphite"],
+  ["carbon crown"],
+  ["carbon fibre sole"],
+  ["stainless steel head"],
+  ["forged carbon steel"],
+  ["steel face"],
+  ["an absolute steal at £40"],
+  ["graphite grey head cover"],
+  ["steel wool"],
+]);
