@@ -105,7 +105,17 @@ export {
   type Way,
   ways,
 } from "./worth/deal.ts";
+export {
+  entriesOfPurchase,
+  entriesOfSale,
+  type NewEntry,
+  type PartShare,
+  type Purchase,
+  type Sale,
+  sharePerPart,
+} from "./worth/entries-of.ts";
 export { type Entry, entrySchema, entryTypes } from "./worth/entry.ts";
+export { estimateResale } from "./worth/estimate-resale.ts";
 export {
   type Condition,
   conditions,
@@ -115,11 +125,13 @@ export {
   subjectSchema,
 } from "./worth/evidence.ts";
 export { type FeeBill, type FeeLine, feesOn } from "./worth/fee-bill.ts";
+export { type FittedAdjustments, fitAdjustments } from "./worth/fit-adjustments.ts";
 export { type PostageQuote, type PostageRefusal, postageFor } from "./worth/postage-quote.ts";
 export { type PriceBelief, type PricePrior, priceBeliefOf } from "./worth/price-belief.ts";
 export { logNormalPrices, type PriceLaw } from "./worth/price-law.ts";
 export type { AppliedAdjustment, EvidenceWeight, Resale } from "./worth/resale.ts";
 export { outcomes, type Sighting, sightingSchema } from "./worth/sighting.ts";
+export { summariseBooks } from "./worth/summarise-books.ts";
 export { type Trip, type TripCost, timeMinor, tripCost } from "./worth/trip-cost.ts";
 export { type PartWait, type WaitAnswer, waitForPart } from "./worth/wait-for-part.ts";
 export { type CostedStep, type WorkCost, workCost } from "./worth/work-cost.ts";
