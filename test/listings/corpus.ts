@@ -30,7 +30,7 @@ const writtenSchema = z.strictObject({
   text: z.string().min(1).max(20_000),
   expect: z
     .looseObject({ items: z.array(z.looseObject({})) })
-    .transform(({ items, ...listing }) => ({
+    .transform(({ items, ...listing }): unknown => ({
       ...silentListing,
       ...listing,
       items: items.map((item) => ({ ...silentItem, ...item })),
