@@ -97,9 +97,38 @@ function levelsOf(rows: readonly WeighedRow[]): { own: Level | null; others: Lev
   return { own: own ? levelOf(own) : null, others: [...byGroup.values()].map(levelOf) };
 }
 
+/** Variance of noise from one value to the next: the prior's, moved by weighted squares about each level. */
+function noiseOf(own: Level | null, others: readonly Level[], middle: number, prior: SpreadPrior) {
+  const ownSquares = own ? own.squares + own.count * (own.mean - middle) ** 2 : 0;
+  const squares = ownSquares + sumOf(others.map((level) => level.squares));
+  const counted = sumOf([...(own ? [own] : []), ...others].map((level) => Math.max(0, level.count - 1)));
+  const degreesOfFreedom = prior.degreesOfFreedom + counted;
+  return {
+    variance: (prior.degreesOfFreedom * prior.spread ** 2 + squares) / degreesOfFreedom,
+    degreesOfFreedom,
+  };
+}
+
+/** Half of the 95 % interval of the next value, where `own` and `others` are the precisions of the two sources, in values of weight 1. */
+function halfWidthOf(
+  noise: ReturnType<typeof noiseOf>,
+  precision: { readonly own: number; readonly others: number; readonly levels: number },
+  prior: SpreadPrior,
+): number {
+  const count = precision.own + precision.others;
+  const ofNoise = noise.variance * (1 + precision.own / count ** 2);
+  const ofLevels = Math.max(noise.variance, prior.spread ** 2) * (precision.others / count ** 2);
+  const levelDegrees = prior.degreesOfFreedom + Math.max(0, precision.levels - 1);
+  // Two variances that are each estimated add up to about one with these degrees of freedom (Satterthwaite 1946).
+  const degreesOfFreedom =
+    (ofNoise + ofLevels) ** 2 / (ofNoise ** 2 / noise.degreesOfFreedom + ofLevels ** 2 / levelDegrees);
+  const scale = Math.sqrt(ofNoise + ofLevels + prior.extraSpread ** 2);
+  return studentQuantile(0.975, degreesOfFreedom) * scale;
+}
+
 /**
  * What the next value of a thing would be, from weighed values of it and of others of its class: a normal level within a normal
- * class with a conjugate prior on the spread, so that the next value is Student's t about the weighted mean. The spread is the
+ * class, each with a prior on its spread, so that the next value is Student's t about the weighted mean. The spread is the
  * prior's, moved by weighted residuals; the others pull by precision, and never count for more than how alike things of
  * a class are. Derived, no published source beyond the normal model. Null without a row.
  */
@@ -109,18 +138,13 @@ export function predictNext(rows: readonly WeighedRow[], prior: SpreadPrior): Pr
   const { own, others } = levelsOf(sorted);
   const classLevel = classLevelOf(others, prior);
   if (!own && !classLevel) return null;
-  const count = (own?.count ?? 0) + (classLevel?.precision ?? 0);
-  const middle =
-    ((own?.count ?? 0) * (own?.mean ?? 0) + (classLevel?.precision ?? 0) * (classLevel?.mean ?? 0)) / count;
-  const ownSquares = own ? own.squares + own.count * (own.mean - middle) ** 2 : 0;
-  const squares = ownSquares + sumOf(others.map((level) => level.squares));
-  const counted = sumOf([...(own ? [own] : []), ...others].map((level) => Math.max(0, level.count - 1)));
-  const degreesOfFreedom = prior.degreesOfFreedom + counted;
-  const variance = (prior.degreesOfFreedom * prior.spread ** 2 + squares) / degreesOfFreedom;
-  const scale = Math.sqrt(variance * (1 + 1 / count) + prior.extraSpread ** 2);
+  const precision = { own: own?.count ?? 0, others: classLevel?.precision ?? 0, levels: others.length };
+  const count = precision.own + precision.others;
+  const middle = (precision.own * (own?.mean ?? 0) + precision.others * (classLevel?.mean ?? 0)) / count;
+  const noise = noiseOf(own, others, middle, prior);
   return {
     middle,
-    halfWidth: studentQuantile(0.975, degreesOfFreedom) * scale,
+    halfWidth: halfWidthOf(noise, precision, prior),
     effectiveCount: count,
     shares: sharesOf(own, classLevel, count),
   };

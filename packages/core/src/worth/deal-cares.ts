@@ -1,0 +1,43 @@
+import type { DealReason } from "./deal.ts";
+import type { DealContext } from "./deal-context.ts";
+import type { OfferedThing } from "./listing-things.ts";
+import { unsafeFaults } from "./unsafe-faults.ts";
+
+/** A price under this share of the low end of what its like goes for is far under the evidence; from memory, not measured. */
+const farUnderShare = 0.6;
+
+/** Reasons to look twice, in neutral words. */
+export function dealCares(
+  things: readonly OfferedThing[],
+  askingMinor: number | undefined,
+  context: DealContext,
+): DealReason[] {
+  return [...farUnder(things, askingMinor), ...unsafe(things), ...contradictions(context)];
+}
+
+function farUnder(things: readonly OfferedThing[], askingMinor: number | undefined): DealReason[] {
+  const lows = things.flatMap(({ asItIs }) => (asItIs.resale.known ? asItIs.resale.lowMinor : []));
+  const lowMinor = lows.reduce((sum, low) => sum + low, 0);
+  if (askingMinor === undefined || lows.length === 0 || askingMinor >= lowMinor * farUnderShare) return [];
+  return [
+    {
+      code: "price-far-under",
+      text:
+        "The price is far under what its like has gone for. There can be a good reason. It can also mean damage that is not " +
+        "mentioned, a counterfeit, or something that is not the seller's to sell: ask where it comes from, and for clear " +
+        "pictures of the face, the hosel and any serial number.",
+    },
+  ];
+}
+
+function unsafe(things: readonly OfferedThing[]): DealReason[] {
+  const faults = [...new Set(things.flatMap(({ parts }) => unsafeFaults(parts)))];
+  return faults.map((fault) => ({
+    code: `unsafe-${fault}`,
+    text: `The words say ${fault.replace("-", " ")}: a club with it must not be swung, and must not be sold to be swung.`,
+  }));
+}
+
+function contradictions({ input }: DealContext): DealReason[] {
+  return input.listing.doubts.map(({ text }) => ({ code: "doubt", text }));
+}

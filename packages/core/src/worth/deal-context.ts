@@ -1,0 +1,99 @@
+import type { Joint } from "../parts/joint.ts";
+import type { Part, PartKind } from "../parts/part.ts";
+import { type ReadyBench, readyBench } from "../resolve/ready-bench.ts";
+import { resolveReady } from "../resolve/resolve-bench.ts";
+import type { Resolution } from "../resolve/result.ts";
+import { type Cluster, clustersOf } from "./clusters.ts";
+import type { CostSettings } from "./cost-settings.ts";
+import type { DealInput } from "./deal-input.ts";
+import { estimateResale } from "./estimate-resale.ts";
+import type { Subject } from "./evidence.ts";
+import { type ModelFinder, modelFinder } from "./model-finder.ts";
+import { countingIds, type ListingParts, partsOfListing } from "./parts-of-listing.ts";
+import type { Resale } from "./resale.ts";
+import { unsoldBench } from "./unsold-bench.ts";
+
+/** What every step of a judgement looks things up in. */
+export interface DealContext {
+  readonly input: DealInput;
+  readonly costs: CostSettings;
+  readonly finder: ModelFinder;
+  /** The listing as parts. */
+  readonly offered: ListingParts;
+  /** All parts, of the bench and of the listing. */
+  readonly parts: ReadonlyMap<string, Part>;
+  readonly joints: readonly Joint[];
+  readonly isOffered: (id: string) => boolean;
+  readonly clusterOf: (id: string) => Cluster;
+  readonly resale: (subject: Subject) => Resale;
+  /** What the bench with the listing on it comes to for one part; without one, for all of them. */
+  readonly resolveWith: (about?: string) => Resolution;
+  /** What the bench as it is comes to for one of its parts. */
+  readonly resolveWithout: (about: string) => Resolution;
+}
+
+/** Most clubs looked at for one part: the best ones come first. */
+const clubsMax = 40;
+
+/** Makes a judgement's tables. Throws when the bench does not hold together: whoever calls has checked it. */
+export function dealContext(input: DealInput): DealContext {
+  const bench = unsoldBench(input.bench);
+  const finder = modelFinder(input.catalogue);
+  const offered = partsOfListing(input.listing, input.catalogue, freeIds(bench.parts));
+  const goal = { ...bench.goal, limit: clubsMax };
+  const own = { ...bench, goal };
+  const parts = [...bench.parts, ...offered.parts];
+  const joints = [...(bench.joints ?? []), ...offered.joints];
+  const clusters = clustersOf(parts, joints);
+  const readyWith = once(() => ready({ ...own, parts, joints }, input));
+  const readyWithout = once(() => ready(own, input));
+  return {
+    input,
+    costs: input.costs,
+    finder,
+    offered,
+    parts: new Map(parts.map((part) => [part.id, part])),
+    joints,
+    isOffered: (id) => offered.itemOf.has(id),
+    clusterOf: (id) => clusters.get(id) ?? [],
+    resale: remembered((subject) => estimateResale(subject, input.evidence, input.costs, input.today)),
+    resolveWith: (about) => resolveReady(readyWith(), about),
+    resolveWithout: (about) => resolveReady(readyWithout(), about),
+  };
+}
+
+function ready(bench: DealInput["bench"], { rules, reference }: DealInput): ReadyBench {
+  const made = readyBench(bench, rules, reference);
+  if (!made.ok) throw new Error(`the bench does not hold together: ${JSON.stringify(made.refusals[0])}`);
+  return made.ready;
+}
+
+/** Ids for the listing's parts that no part of the bench has. */
+function freeIds(parts: readonly Part[]): (kind: PartKind) => string {
+  const taken = new Set(parts.map(({ id }) => id));
+  const next = countingIds("listing");
+  const free = (kind: PartKind): string => {
+    const id = next(kind);
+    return taken.has(id) ? free(kind) : id;
+  };
+  return free;
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+/** Estimates each subject once. */
+function remembered(estimate: (subject: Subject) => Resale): (subject: Subject) => Resale {
+  const known = new Map<string, Resale>();
+  return (subject) => {
+    const key = JSON.stringify(subject);
+    const found = known.get(key) ?? estimate(subject);
+    known.set(key, found);
+    return found;
+  };
+}

@@ -1,0 +1,12 @@
+import type { DealQuestion } from "./deal.ts";
+
+/** The seller's questions as one polite message; empty where there is nothing to ask. */
+export function dealMessage(title: string, questions: readonly DealQuestion[]): string {
+  const asked = questions.filter(({ to }) => to === "seller").map(({ text }) => `- ${text}`);
+  if (asked.length === 0) return "";
+  return [
+    `Hello, I am interested in your ${title}. Before I decide, could you tell me:`,
+    ...asked,
+    "Thank you very much.",
+  ].join("\n");
+}

@@ -1,0 +1,113 @@
+import type { Candidate } from "./candidate-clubs.ts";
+import type { DealQuestion } from "./deal.ts";
+import type { DealContext } from "./deal-context.ts";
+import { listingField } from "./draft-field.ts";
+import type { OfferedThing } from "./listing-things.ts";
+
+/** What decides the worth of asking: how far the most to pay lies apart with and without what nobody knows yet. */
+export interface Swing {
+  readonly swingMinor: number;
+  /** Whether it can change the verdict. */
+  readonly decides: boolean;
+}
+
+/** What would settle the clubs that wait for a fact: facts of the listing are the seller's to tell, others the user's. */
+export function settlingQuestions(
+  candidates: readonly Candidate[],
+  { swingMinor, decides }: Swing,
+  { offered }: DealContext,
+): DealQuestion[] {
+  const open = candidates.filter(({ club }) => club.verdict === "unsettled");
+  const questions = open.flatMap(({ club }) =>
+    club.questions.map(({ part, field, text }): DealQuestion => {
+      const place = listingField(part, field, offered);
+      return place === undefined
+        ? {
+            to: "you",
+            field: `${part}.${field}`,
+            text: `Of ${part} on your bench: ${text}`,
+            swingMinor,
+            decides,
+          }
+        : { to: "seller", field: place, text, swingMinor, decides };
+    }),
+  );
+  return questions;
+}
+
+/** What a buyer looks at on a head and on a shaft before it is swung, where the words neither assert nor deny it. */
+const looks = [
+  {
+    kinds: ["head", "club"],
+    faults: ["crack", "rattle", "caved-face"],
+    text: "Is there any crack or dent in the head, is the face flat and true, and does anything rattle inside?",
+  },
+  {
+    kinds: ["shaft", "club"],
+    faults: ["dent-shaft", "crease-shaft", "exposed-fibre", "bent-shaft"],
+    text: "Is the shaft straight and free of dents, creases and cracks, also near the tip?",
+  },
+  {
+    kinds: ["adapter"],
+    faults: ["adapter-damaged"],
+    text: "Are the adapter and its screw undamaged, and is it clean of old glue inside?",
+  },
+] as const;
+
+/** Questions after faults that nobody mentioned: all that is paid hangs on them, whether or not they decide today. */
+export function faultQuestions(
+  things: readonly OfferedThing[],
+  worthMinor: number,
+  isCareful: boolean,
+  { input }: DealContext,
+): DealQuestion[] {
+  const items = [...new Set(things.map(({ item }) => item))];
+  return items.flatMap((place) => {
+    const item = input.listing.items[place];
+    if (!item) return [];
+    const said = new Set<string>([...item.faults, ...item.deniedFaults]);
+    return looks
+      .filter(({ kinds }) => (kinds as readonly string[]).includes(item.kind))
+      .filter(({ faults }) => !faults.some((fault) => said.has(fault)))
+      .map(
+        ({ text }): DealQuestion => ({
+          to: "seller",
+          field: `items.${place}.faults`,
+          text,
+          swingMinor: worthMinor,
+          decides: isCareful,
+        }),
+      );
+  });
+}
+
+/** What to ask the user where nobody knows a price: one question for each thing without evidence. */
+export function priceQuestions(
+  things: readonly OfferedThing[],
+  candidates: readonly Candidate[],
+  decides: boolean,
+): DealQuestion[] {
+  const unknown = [...candidates.slice(0, 1), ...things.map(({ asItIs }) => asItIs)].map(
+    ({ resale }) => resale,
+  );
+  const texts = new Set(unknown.flatMap((resale) => (resale.known ? [] : [resale.question])));
+  return [...texts].map((text) => ({ to: "you", field: "resale", text, swingMinor: 0, decides }));
+}
+
+/** Each question once, those that decide first, then those about most money. */
+export function rankedQuestions(questions: readonly DealQuestion[]): DealQuestion[] {
+  const once = new Map<string, DealQuestion>();
+  for (const question of questions) {
+    const key = `${question.to} ${question.text}`;
+    const known = once.get(key);
+    if (!known || isStronger(question, known)) once.set(key, question);
+  }
+  return [...once.values()].sort((one, other) =>
+    isStronger(one, other) ? -1 : isStronger(other, one) ? 1 : 0,
+  );
+}
+
+function isStronger(one: DealQuestion, other: DealQuestion): boolean {
+  if (one.decides !== other.decides) return one.decides;
+  return one.swingMinor > other.swingMinor;
+}

@@ -1,0 +1,46 @@
+import type { Want } from "../resolve/result.ts";
+import { answersWant } from "./answers-want.ts";
+import { convertedMinor } from "./converted.ts";
+import type { CostSettings } from "./cost-settings.ts";
+import type { ModelFinder } from "./model-finder.ts";
+import type { Sighting } from "./sighting.ts";
+
+/** How often, for how long and at what prices a wanted part has been seen for sale. */
+export interface SeenForWant {
+  readonly count: number;
+  readonly weeks: number;
+  readonly pricesMinor: readonly number[];
+}
+
+const msPerWeek = 7 * 24 * 60 * 60 * 1000;
+
+/** Days between are whole days of the calendar, whatever the clock's zone. */
+const weeksBetween = (from: string, to: string) =>
+  Math.max(0, (Date.parse(to) - Date.parse(from)) / msPerWeek);
+
+/**
+ * What the log of sightings says of a want. The watch began with the first sighting of anything; one price is the asking
+ * price of a listing for that thing alone, or the price that the words give it.
+ */
+export function seenForWant(
+  want: Want,
+  sightings: readonly Sighting[],
+  finder: ModelFinder,
+  costs: Pick<CostSettings, "currency" | "rates">,
+  today: string,
+): SeenForWant {
+  const past = sightings.filter(({ seenOn }) => seenOn <= today);
+  const first = past.map(({ seenOn }) => seenOn).sort()[0] ?? today;
+  const hits = past.flatMap(({ listing }) => {
+    if (listing.intent === "wanted") return [];
+    const items = listing.items.filter((item) => answersWant(item, finder.byId(item.modelId), want));
+    return items.map((item) => ({ item, listing }));
+  });
+  const pricesMinor = hits.flatMap(({ item, listing }) => {
+    const alone = listing.items.length === 1 && item.quantity === 1 ? listing.asking : null;
+    // A complete club costs more than its shaft, and its price says little about the shaft's.
+    const price = item.kind === "club" && want.kind !== "head" ? null : (item.price ?? alone);
+    return price ? (convertedMinor(price, costs) ?? []) : [];
+  });
+  return { count: hits.length, weeks: weeksBetween(first, today), pricesMinor };
+}
