@@ -4,14 +4,19 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { onTestFinished } from "vitest";
 import { type AppOptions, buildApp } from "../../packages/server/src/app.ts";
-import { readReference } from "../../packages/server/src/reference-files.ts";
+import { readTables } from "../../packages/server/src/reference-files.ts";
+import { costs } from "./costs.test-kit.ts";
+
+/** The day on which every test runs. */
+export const today = "2026-11-25";
 
 const dataFolder = fileURLToPath(new URL("../../data", import.meta.url));
 
 /** A server in memory, without the example unless one is given; closed when the test is over. */
 export async function testApp(options: Partial<AppOptions> = {}) {
   const app = await buildApp({
-    reference: readReference(dataFolder),
+    reference: { ...readTables(dataFolder), firstCosts: costs },
+    today: () => today,
     ...options,
   });
   onTestFinished(() => app.close());

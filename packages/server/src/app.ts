@@ -1,9 +1,9 @@
-import type { Reference } from "@ferrule/core";
 import Fastify, { type FastifyServerOptions } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
 import { openAnswers } from "./bench/answers.ts";
 import { openBench } from "./bench/bench.ts";
-import type { BenchContents } from "./bench/bench-contents.ts";
+import type { Example } from "./bench/bench-contents.ts";
+import { localToday } from "./clock.ts";
 import { errorTable, problemBody } from "./errors.ts";
 import { addErrorReplies, problemOf } from "./plugins/error-replies.ts";
 import { addJsonBody } from "./plugins/json-body.ts";
@@ -13,17 +13,22 @@ import { addPage } from "./plugins/page.ts";
 import { addRateLimit } from "./plugins/rate-limit.ts";
 import { addSecurityHeaders } from "./plugins/security-headers.ts";
 import { addValidation } from "./plugins/validation.ts";
+import type { ReferenceFiles } from "./reference-files.ts";
 import type { App } from "./routes/context.ts";
 import { addRoutes } from "./routes/index.ts";
 import { closeDatabase, openDatabase } from "./store/database.ts";
 import { openTables } from "./store/tables.ts";
+import { openCosts } from "./trade/costs.ts";
+import { openReadyModels } from "./trade/ready-models.ts";
 
 export interface AppOptions {
   /** The folder of the bench's database; without it the bench is kept in memory and gone at the end. */
   readonly dataFolder?: string;
-  readonly reference: Reference;
+  readonly reference: ReferenceFiles;
   /** The example that is put on the bench at the very first start. */
-  readonly demo?: BenchContents;
+  readonly demo?: Example;
+  /** Today's date, such as 2026-11-25; by default this machine's. */
+  readonly today?: () => string;
   /** The folder of the built page. */
   readonly pageFolder?: string;
   /** Names besides the loopback ones that this server may be called by. */
@@ -38,7 +43,8 @@ const bodyLimit = 8 * 1024 * 1024;
 export async function buildApp(options: AppOptions): Promise<App> {
   const database = openDatabase(options.dataFolder);
   const tables = openTables(database);
-  const bench = openBench(tables, options.demo);
+  const costs = openCosts(tables, options.reference.firstCosts);
+  const bench = openBench(tables, () => costs.read().currency, options.demo);
   const app: App = Fastify({
     logger: options.logger ?? false,
     bodyLimit,
@@ -60,9 +66,11 @@ export async function buildApp(options: AppOptions): Promise<App> {
   await addSecurityHeaders(app);
   await addRateLimit(app);
   await addOpenApi(app, version);
-  const { reference } = options;
+  const { reference, today = localToday } = options;
   const answers = openAnswers(bench, reference);
-  addRoutes(app, { bench, answers, settings: tables.settings, reference, version });
+  const models = openReadyModels(tables);
+  const { settings } = tables;
+  addRoutes(app, { bench, answers, settings, costs, models, today, reference, version });
   await addPage(app, options.pageFolder);
   return app;
 }

@@ -1,10 +1,31 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { parseWith, type Reference } from "@ferrule/core";
-import { type BenchContents, benchContentsSchema, completeContents } from "./bench/bench-contents.ts";
+import {
+  type CostSettings,
+  catalogueModelSchema,
+  costSettingsSchema,
+  entrySchema,
+  evidenceSchema,
+  parseWith,
+  type Reference,
+  sightingSchema,
+} from "@ferrule/core";
+import { z } from "zod";
+import { benchContentsSchema, completeContents, type Example } from "./bench/bench-contents.ts";
 
-/** The trade tables of a checkout's `data/reference`. */
-export function readReference(dataFolder: string): Reference {
+/** The tables of a checkout, and what is given for costs until the user says otherwise. */
+export interface ReferenceFiles extends Reference {
+  readonly firstCosts: CostSettings;
+}
+
+/** Everything that a server needs of a checkout's `data/reference`. */
+export function readReference(dataFolder: string): ReferenceFiles {
+  const firstCosts = readWith(costSettingsSchema, join(dataFolder, "reference", "first-costs.json"));
+  return { ...readTables(dataFolder), firstCosts };
+}
+
+/** The trade tables alone. */
+export function readTables(dataFolder: string): Reference {
   const table = (name: string) => readJson(join(dataFolder, "reference", `${name}.json`));
   return {
     typical: table("typical") as Reference["typical"],
@@ -13,12 +34,25 @@ export function readReference(dataFolder: string): Reference {
   };
 }
 
-/** The example bench of a checkout, where there is one. */
-export function readDemo(dataFolder: string): BenchContents | undefined {
-  const file = join(dataFolder, "demo", "bench.json");
-  if (!existsSync(file)) return undefined;
-  const parsed = parseWith(benchContentsSchema, readJson(file));
-  if (parsed.ok) return completeContents(parsed.value);
+/** The example of a checkout, where there is one: the bench, and as many of the lists about it as there are files. */
+export function readDemo(dataFolder: string): Example | undefined {
+  const file = (name: string) => join(dataFolder, "demo", `${name}.json`);
+  if (!existsSync(file("bench"))) return undefined;
+  const list = <T>(name: string, schema: z.ZodType<T>): T[] =>
+    existsSync(file(name)) ? readWith(z.array(schema), file(name)) : [];
+  return {
+    ...completeContents(readWith(benchContentsSchema, file("bench"))),
+    models: list("catalogue", catalogueModelSchema),
+    evidence: list("evidence", evidenceSchema),
+    sightings: list("sightings", sightingSchema),
+    entries: list("books", entrySchema),
+  };
+}
+
+/** What is in a file of ours; that it is not as it should be is our bug, and thrown. */
+function readWith<T>(schema: z.ZodType<T>, file: string): T {
+  const parsed = parseWith(schema, readJson(file));
+  if (parsed.ok) return parsed.value;
   const [first] = parsed.refusals;
   throw new Error(`${file}: ${first?.field} is ${first?.got}, expected ${first?.expected}`);
 }

@@ -2,8 +2,9 @@ import type { Goal, Reference, Resolution } from "@ferrule/core";
 import type { Outcome } from "../errors.ts";
 import type { Bench } from "./bench.ts";
 import { resolveContents } from "./resolve-contents.ts";
+import { unsold } from "./unsold.ts";
 
-/** What the stored bench comes to; worked out once for each goal until the bench changes. */
+/** What the stored bench comes to without what has been sold; worked out once for each goal until the bench changes. */
 export interface Answers {
   resolve(goal: Goal, about?: string): Outcome<Resolution>;
 }
@@ -22,7 +23,7 @@ export function openAnswers(bench: Bench, reference: Reference): Answers {
       const known = kept.get(key);
       if (known) return known;
       if (kept.size >= answersKept) kept.clear();
-      const { parts, joints, claims } = bench.view();
+      const { parts, joints, claims } = unsold(bench.view());
       const answer = resolveContents({ parts, joints, claims, goal }, reference, about);
       kept.set(key, answer);
       return answer;

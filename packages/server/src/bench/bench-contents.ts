@@ -1,5 +1,6 @@
 import type { Claim, Goal, Joint, Part } from "@ferrule/core";
 import { z } from "zod";
+import type { Lists } from "../store/lists.ts";
 import { namedClaimSchema, namedGoalSchema, namedJointSchema, namedPartSchema } from "../wire/named.ts";
 
 /** Everything a bench holds, as it is sent, kept in a file and exported. */
@@ -16,6 +17,9 @@ export interface BenchContents {
   readonly claims: readonly Claim[];
   readonly goal: Goal;
 }
+
+/** A bench to begin with, and the lists about it: those that it leaves out are empty. */
+export type Example = BenchContents & Partial<Lists>;
 
 export const emptyContents: BenchContents = {
   parts: [],

@@ -1,12 +1,12 @@
-import type { Claim, Goal, Joint, Part } from "@ferrule/core";
+import type { CatalogueModel, Claim, Entry, Evidence, Goal, Joint, Part, Sighting } from "@ferrule/core";
 import { done, type Outcome, problem } from "../errors.ts";
-import type { DocumentTable } from "../store/document-table.ts";
+import { type Lists, listNames } from "../store/lists.ts";
 import type { Tables } from "../store/tables.ts";
-import { type BenchContents, emptyContents } from "./bench-contents.ts";
+import { type BenchContents, type Example, emptyContents } from "./bench-contents.ts";
 import { clearBench } from "./clear-bench.ts";
 import { isUntouched } from "./is-untouched.ts";
-import { newId } from "./new-id.ts";
-import type { Removed, Shelf } from "./shelf.ts";
+import { entriesShelf, evidenceShelf, type ListShelf, modelsShelf, sightingsShelf } from "./list-shelves.ts";
+import { type Removed, type Shelf, takeIn as takeInto } from "./shelf.ts";
 import { claimsShelf, jointsShelf, partsShelf } from "./shelves.ts";
 import { type Restored, undoDelete } from "./undo.ts";
 
@@ -16,17 +16,21 @@ export interface BenchView extends BenchContents {
   readonly undo: number;
 }
 
-/** The stored bench. Everything that changes it is on disk when it returns. */
+/** The stored bench and the lists about it. Everything that changes them is on disk when it returns. */
 export interface Bench {
   readonly parts: Shelf<Part>;
   readonly joints: Shelf<Joint>;
   readonly claims: Shelf<Claim>;
+  readonly models: ListShelf<CatalogueModel>;
+  readonly evidence: ListShelf<Evidence>;
+  readonly sightings: ListShelf<Sighting>;
+  readonly entries: ListShelf<Entry>;
   goal(): Goal;
   setGoal(goal: Goal): Goal;
   /** Wants nothing in particular any more; undo brings the goal back. */
   deleteGoal(): Removed;
   view(): BenchView;
-  /** Differs after every change of what is on the bench. */
+  /** Differs after every change of parts, joints or claims. */
   stamp(): string;
   undo(): Outcome<Restored>;
   /** Leaves the example for an empty bench of one's own. */
@@ -37,13 +41,24 @@ export interface Bench {
   takeIn(contents: Partial<BenchContents>): void;
 }
 
-/** The bench kept in these tables. On the very first start the example is put on it, where there is one. */
-export function openBench(tables: Tables, example: BenchContents = emptyContents): Bench {
+/**
+ * The bench kept in these tables. On the very first start the example is put on it, where there is one. `currency` is that of
+ * its books.
+ */
+export function openBench(
+  tables: Tables,
+  currency: () => string,
+  example: Example = emptyContents,
+): Bench {
   if (tables.settings.isExample() === undefined) tables.together(() => putExample(tables, example));
   return {
     parts: partsShelf(tables),
     joints: jointsShelf(tables),
     claims: claimsShelf(tables),
+    models: modelsShelf(tables),
+    evidence: evidenceShelf(tables),
+    sightings: sightingsShelf(tables),
+    entries: entriesShelf(tables, currency),
     goal: () => tables.goals.read(),
     setGoal: (goal) => {
       tables.goals.write(goal);
@@ -51,7 +66,7 @@ export function openBench(tables: Tables, example: BenchContents = emptyContents
     },
     deleteGoal: () => tables.together(() => deleteGoal(tables)),
     view: () => viewOf(tables),
-    stamp: () => tables.stamp(),
+    stamp: () => tables.stampOf(tables.parts, tables.joints, tables.claims),
     undo: () => undoDelete(tables, example),
     startOwn: () => tables.together(() => startOwn(tables)),
     loadExample: (confirmed) => tables.together(() => loadExample(tables, example, confirmed)),
@@ -84,8 +99,8 @@ function startOwn(tables: Tables): Outcome<BenchView> {
   return done(viewOf(tables));
 }
 
-function loadExample(tables: Tables, example: BenchContents, confirmed: boolean): Outcome<BenchView> {
-  const hasThings = tables.parts.all().length > 0 || tables.claims.all().length > 0;
+function loadExample(tables: Tables, example: Example, confirmed: boolean): Outcome<BenchView> {
+  const hasThings = listNames.some((name) => tables[name].all().length > 0);
   if (hasThings && !confirmed) return problem("bench-not-empty");
   const taken = clearBench(tables);
   if (!isUntouched(taken, example)) tables.deletions.push(taken);
@@ -93,33 +108,18 @@ function loadExample(tables: Tables, example: BenchContents, confirmed: boolean)
   return done(viewOf(tables));
 }
 
-function putExample(tables: Tables, example: BenchContents): void {
+function putExample(tables: Tables, example: Example): void {
   takeIn(tables, example);
   tables.settings.markExample(example.parts.length > 0);
 }
 
-function takeIn(
-  tables: Tables,
-  { parts = [], joints = [], claims = [], goal }: Partial<BenchContents>,
-): void {
-  for (const part of parts) upsert(tables.parts, part);
-  for (const joint of joints) upsert(tables.joints, named("joint", joint, tables.joints));
-  for (const claim of claims) upsert(tables.claims, named("claim", claim, tables.claims));
-  if (goal) tables.goals.write(goal);
-}
-
-function upsert<T extends { id?: string }>(table: DocumentTable<T>, value: T & { id: string }): void {
-  if (table.get(value.id) === undefined) table.insert(value);
-  else table.replace(value.id, value);
-}
-
-function named<T extends { id?: string }>(
-  stem: string,
-  value: T,
-  table: DocumentTable<T>,
-): T & { id: string } {
-  return {
-    ...value,
-    id: value.id ?? newId(stem, (id) => table.get(id) !== undefined),
-  };
+function takeIn(tables: Tables, contents: Partial<Lists & { readonly goal: Goal }>): void {
+  takeInto({ table: tables.parts, stem: ({ kind }) => kind }, contents.parts ?? []);
+  takeInto({ table: tables.joints, stem: () => "joint" }, contents.joints ?? []);
+  takeInto({ table: tables.claims, stem: () => "claim" }, contents.claims ?? []);
+  takeInto({ table: tables.models, stem: () => "model" }, contents.models ?? []);
+  takeInto({ table: tables.evidence, stem: () => "price" }, contents.evidence ?? []);
+  takeInto({ table: tables.sightings, stem: () => "sighting" }, contents.sightings ?? []);
+  takeInto({ table: tables.entries, stem: () => "entry" }, contents.entries ?? []);
+  if (contents.goal) tables.goals.write(contents.goal);
 }

@@ -1,18 +1,22 @@
 import type { Deletion } from "../store/deletions.ts";
+import { listNames, type PlacedLists } from "../store/lists.ts";
 import type { Tables } from "../store/tables.ts";
 
-/** Takes everything off the bench, and returns it. */
-export function clearBench(tables: Tables): Deletion {
+export type Cleared = PlacedLists & Pick<Deletion, "bench">;
+
+/** Takes everything off the bench and out of the lists about it, and returns it. What the user decided about money stays. */
+export function clearBench(tables: Tables): Cleared {
   const taken = {
     parts: tables.parts.all(),
     joints: tables.joints.all(),
     claims: tables.claims.all(),
-    bench: {
-      goal: tables.goals.read(),
-      example: tables.settings.isExample() ?? false,
-    },
+    models: tables.models.all(),
+    evidence: tables.evidence.all(),
+    sightings: tables.sightings.all(),
+    entries: tables.entries.all(),
+    bench: { goal: tables.goals.read(), example: tables.settings.isExample() ?? false },
   };
-  for (const table of [tables.joints, tables.claims, tables.parts]) table.clear();
+  for (const name of listNames) tables[name].clear();
   tables.goals.write({});
   return taken;
 }

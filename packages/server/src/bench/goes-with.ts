@@ -13,7 +13,7 @@ export interface GoesWith {
 /** The part of an answer that names this one, at most `limit` of each; the counts cover all that the answer held. */
 export function goesWith(
   part: Part,
-  { clubs, nearMisses, wants, questions }: Resolution,
+  { clubs, nearMisses, wants, questions }: Pick<Resolution, "clubs" | "nearMisses" | "wants" | "questions">,
   limit: number,
 ): GoesWith {
   const names = (one: Club | NearMiss) =>

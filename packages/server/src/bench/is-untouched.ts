@@ -1,19 +1,17 @@
 import { isDeepStrictEqual } from "node:util";
-import type { Deletion } from "../store/deletions.ts";
 import type { Placed } from "../store/document-table.ts";
-import type { BenchContents } from "./bench-contents.ts";
+import { listNames } from "../store/lists.ts";
+import type { Example } from "./bench-contents.ts";
+import type { Cleared } from "./clear-bench.ts";
 
 /** Whether a cleared bench held nothing but the example as it comes, or nothing at all: then there is nothing to bring back. */
-export function isUntouched(cleared: Deletion, example: BenchContents): boolean {
-  const { parts, joints, claims, bench } = cleared;
-  const isBare = [parts, joints, claims].every(({ length }) => length === 0);
-  if (isBare && Object.keys(bench?.goal ?? {}).length === 0) return true;
-  const asStored = JSON.parse(JSON.stringify(example)) as BenchContents;
+export function isUntouched(cleared: Cleared, example: Example): boolean {
+  const isBare = listNames.every((name) => cleared[name].length === 0);
+  if (isBare && Object.keys(cleared.bench?.goal ?? {}).length === 0) return true;
+  const asStored = JSON.parse(JSON.stringify(example)) as Example;
   return (
-    isDeepStrictEqual(bench?.goal, asStored.goal) &&
-    areAsGiven(parts, asStored.parts) &&
-    areAsGiven(joints, asStored.joints) &&
-    areAsGiven(claims, asStored.claims)
+    isDeepStrictEqual(cleared.bench?.goal, asStored.goal) &&
+    listNames.every((name) => areAsGiven<{ id?: string }>(cleared[name], asStored[name] ?? []))
   );
 }
 

@@ -2,41 +2,53 @@ import type { Claim, Joint, Part, Refusal } from "@ferrule/core";
 import { done, type Outcome, problem } from "../errors.ts";
 import type { Deletion } from "../store/deletions.ts";
 import type { DocumentTable, Placed } from "../store/document-table.ts";
+import { listNames } from "../store/lists.ts";
 import type { Tables } from "../store/tables.ts";
 import { newId } from "./new-id.ts";
 
 /** What a delete took away, and how many deletes can be undone now. */
-export interface Removed {
-  readonly deleted: {
-    readonly parts: readonly Part[];
-    readonly joints: readonly Joint[];
-    readonly claims: readonly Claim[];
-  };
+export interface Removed<Deleted = BenchThings> {
+  readonly deleted: Deleted;
   readonly undo: number;
 }
 
-/** One kind of thing on the bench: parts, joints or claims. */
-export interface Shelf<T> {
+/** A part goes with its joints, so deletes on the bench are told as what went of each. */
+export interface BenchThings {
+  readonly parts: readonly Part[];
+  readonly joints: readonly Joint[];
+  readonly claims: readonly Claim[];
+}
+
+/** One kind of thing on the bench, or in a list about it. `Deleted` is how a delete is told. */
+export interface Shelf<T, Deleted = BenchThings> {
   all(): T[];
   get(id: string): Outcome<T>;
   /** Adds a thing; one without an id is given one. */
   add(value: T): Outcome<T>;
   /** Puts a thing in the place of the one with this id, and keeps the id. */
   put(id: string, value: T): Outcome<T>;
-  remove(id: string): Outcome<Removed>;
+  remove(id: string): Outcome<Removed<Deleted>>;
+  /** Why a thing that its schema takes cannot stand beside what is here, its own former self left out. */
+  refusals(value: T & { id: string }): Refusal[];
+  /** Adds things that have been checked, or puts them in the place of those with the same id. */
+  takeIn(values: readonly T[]): void;
 }
 
-export interface ShelfSpec<T extends { id?: string }> {
-  /** What one thing is called in a message. */
+export interface ShelfSpec<T extends { id?: string }, Deleted> {
+  /** What one thing is called in a message, and where it is. */
   readonly noun: string;
+  readonly where: string;
   readonly table: DocumentTable<T>;
   stem(value: T): string;
-  /** Why this thing cannot stand beside what is on the bench, its own former self left out. */
   refusals(value: T & { id: string }): Refusal[];
   deletion(placed: Placed<T>): Deletion;
+  tell(deletion: Deletion): Deleted;
 }
 
-export function openShelf<T extends { id?: string }>(tables: Tables, spec: ShelfSpec<T>): Shelf<T> {
+export function openShelf<T extends { id?: string }, Deleted>(
+  tables: Tables,
+  spec: ShelfSpec<T, Deleted>,
+): Shelf<T, Deleted> {
   const { table } = spec;
   return {
     all: () => table.all().map(({ value }) => value),
@@ -44,36 +56,38 @@ export function openShelf<T extends { id?: string }>(tables: Tables, spec: Shelf
     add: (value) => tables.together(() => add(spec, value)),
     put: (id, value) => tables.together(() => found(spec, id, () => put(spec, id, value))),
     remove: (id) =>
-      tables.together(() => found(spec, id, (placed) => done(removeFrom(tables, spec.deletion(placed))))),
+      tables.together(() => found(spec, id, (placed) => done(removeFrom(tables, spec, placed)))),
+    refusals: (value) => spec.refusals(value),
+    takeIn: (values) => tables.together(() => takeIn(spec, values)),
   };
 }
 
 function found<T extends { id?: string }, R>(
-  spec: ShelfSpec<T>,
+  spec: ShelfSpec<T, unknown>,
   id: string,
   then: (placed: Placed<T>) => Outcome<R>,
 ): Outcome<R> {
   const placed = spec.table.get(id);
   return placed === undefined
-    ? problem("not-found", `There is no ${spec.noun} "${id}" on the bench`)
+    ? problem("not-found", `There is no ${spec.noun} "${id}" ${spec.where}`)
     : then(placed);
 }
 
-function add<T extends { id?: string }>(spec: ShelfSpec<T>, value: T): Outcome<T> {
+function add<T extends { id?: string }>(spec: ShelfSpec<T, unknown>, value: T): Outcome<T> {
   const isTaken = (id: string) => spec.table.get(id) !== undefined;
   if (value.id !== undefined && isTaken(value.id)) {
     const refusal = {
       field: "id",
       got: JSON.stringify(value.id),
-      expected: `an id that no other ${spec.noun} on the bench has`,
+      expected: `an id that no other ${spec.noun} ${spec.where} has`,
     };
-    return problem("id-taken", `There is a ${spec.noun} "${value.id}" on the bench already`, [refusal]);
+    return problem("id-taken", `There is a ${spec.noun} "${value.id}" ${spec.where} already`, [refusal]);
   }
   const named = { ...value, id: value.id ?? newId(spec.stem(value), isTaken) };
   return settle(spec, named, () => spec.table.insert(named));
 }
 
-function put<T extends { id?: string }>(spec: ShelfSpec<T>, id: string, value: T): Outcome<T> {
+function put<T extends { id?: string }>(spec: ShelfSpec<T, unknown>, id: string, value: T): Outcome<T> {
   if (value.id !== undefined && value.id !== id) {
     const refusal = {
       field: "id",
@@ -87,7 +101,7 @@ function put<T extends { id?: string }>(spec: ShelfSpec<T>, id: string, value: T
 }
 
 function settle<T extends { id?: string }>(
-  spec: ShelfSpec<T>,
+  spec: ShelfSpec<T, unknown>,
   named: T & { id: string },
   write: () => void,
 ): Outcome<T> {
@@ -98,19 +112,26 @@ function settle<T extends { id?: string }>(
   return done<T>(named);
 }
 
-function removeFrom(tables: Tables, deletion: Deletion): Removed {
-  for (const { value } of deletion.joints) tables.joints.remove(value.id as string);
-  for (const { value } of deletion.parts) tables.parts.remove(value.id);
-  for (const { value } of deletion.claims) tables.claims.remove(value.id as string);
-  tables.deletions.push(deletion);
-  return { deleted: valuesOf(deletion), undo: tables.deletions.count() };
+/** Puts checked things into a table, those without an id under a new one. */
+export function takeIn<T extends { id?: string }>(
+  { table, stem }: Pick<ShelfSpec<T, unknown>, "table" | "stem">,
+  values: readonly T[],
+): void {
+  for (const value of values) {
+    const id = value.id ?? newId(stem(value), (taken) => table.get(taken) !== undefined);
+    if (table.get(id) === undefined) table.insert({ ...value, id });
+    else table.replace(id, value);
+  }
 }
 
-/** A deletion's things without their places. */
-export function valuesOf({ parts, joints, claims }: Deletion): Removed["deleted"] {
-  return {
-    parts: parts.map(({ value }) => value),
-    joints: joints.map(({ value }) => value),
-    claims: claims.map(({ value }) => value),
-  };
+function removeFrom<T extends { id?: string }, Deleted>(
+  tables: Tables,
+  spec: ShelfSpec<T, Deleted>,
+  placed: Placed<T>,
+): Removed<Deleted> {
+  const deletion = spec.deletion(placed);
+  for (const name of listNames)
+    for (const { value } of deletion[name] ?? []) tables[name].remove(value.id as string);
+  tables.deletions.push(deletion);
+  return { deleted: spec.tell(deletion), undo: tables.deletions.count() };
 }

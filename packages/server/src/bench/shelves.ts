@@ -1,11 +1,22 @@
 import type { Claim, Joint, Part, Refusal } from "@ferrule/core";
+import type { Deletion } from "../store/deletions.ts";
 import type { Tables } from "../store/tables.ts";
 import { openJointBook } from "./joint-book.ts";
-import { openShelf, type Shelf } from "./shelf.ts";
+import { type BenchThings, openShelf, type Shelf } from "./shelf.ts";
+
+const onBench = {
+  where: "on the bench",
+  tell: ({ parts = [], joints = [], claims = [] }: Deletion): BenchThings => ({
+    parts: parts.map(({ value }) => value),
+    joints: joints.map(({ value }) => value),
+    claims: claims.map(({ value }) => value),
+  }),
+};
 
 export function partsShelf(tables: Tables): Shelf<Part> {
   const jointsOf = (id: string) => tables.joints.all().filter(({ value }) => value.parts.includes(id));
-  return openShelf<Part>(tables, {
+  return openShelf<Part, BenchThings>(tables, {
+    ...onBench,
     noun: "part",
     table: tables.parts,
     stem: ({ kind }) => kind,
@@ -13,7 +24,6 @@ export function partsShelf(tables: Tables): Shelf<Part> {
     deletion: (placed) => ({
       parts: [placed],
       joints: jointsOf(placed.value.id),
-      claims: [],
     }),
   });
 }
@@ -32,12 +42,13 @@ function changedKindRefusals(tables: Tables, part: Part, joints: number): Refusa
 }
 
 export function jointsShelf(tables: Tables): Shelf<Joint> {
-  return openShelf<Joint>(tables, {
+  return openShelf<Joint, BenchThings>(tables, {
+    ...onBench,
     noun: "joint",
     table: tables.joints,
     stem: () => "joint",
     refusals: (joint) => jointRefusals(tables, joint),
-    deletion: (placed) => ({ parts: [], joints: [placed], claims: [] }),
+    deletion: (placed) => ({ joints: [placed] }),
   });
 }
 
@@ -49,11 +60,12 @@ export function jointRefusals(tables: Tables, joint: Joint): Refusal[] {
 }
 
 export function claimsShelf(tables: Tables): Shelf<Claim> {
-  return openShelf<Claim>(tables, {
+  return openShelf<Claim, BenchThings>(tables, {
+    ...onBench,
     noun: "claim",
     table: tables.claims,
     stem: () => "claim",
     refusals: () => [],
-    deletion: (placed) => ({ parts: [], joints: [], claims: [placed] }),
+    deletion: (placed) => ({ claims: [placed] }),
   });
 }

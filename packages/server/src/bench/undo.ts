@@ -2,61 +2,104 @@ import type { Joint, Part } from "@ferrule/core";
 import { done, type Outcome, problem } from "../errors.ts";
 import type { Deletion } from "../store/deletions.ts";
 import type { DocumentTable, Placed } from "../store/document-table.ts";
+import { type Listed, type ListName, type Lists, listOf, mapLists, tableOf } from "../store/lists.ts";
 import type { Tables } from "../store/tables.ts";
-import type { BenchContents } from "./bench-contents.ts";
+import type { Example } from "./bench-contents.ts";
 import { clearBench } from "./clear-bench.ts";
 import { isUntouched } from "./is-untouched.ts";
+import { mergePatch } from "./merge-patch.ts";
 import { newId } from "./new-id.ts";
-import { type Removed, valuesOf } from "./shelf.ts";
 import { jointRefusals } from "./shelves.ts";
 
 export interface Restored {
-  readonly restored: Removed["deleted"];
+  /** What is there again, or is again as it was. */
+  readonly restored: Lists;
+  /** What a purchase or a sale had put there, and is gone again. */
+  readonly removed: Lists;
   readonly undo: number;
 }
 
 /**
- * Brings back what the last delete took, where it stood. A part whose id has been given to another in the meantime comes
- * back under a new one, and a joint whose place has been taken stays undone; the reply says what came back. Where that is a
- * whole bench, the present one goes to the bottom of what can be undone, unless it is untouched: nothing of the user's is lost.
+ * Takes back what was done last: a delete, a purchase or a sale. What a delete took comes back where it stood. A part whose id
+ * has been given to another in the meantime comes back under a new one, and a joint whose place has been taken stays undone; the
+ * reply says what came back. Where that is a whole bench, the present one goes to the bottom of what can be undone, unless it
+ * is untouched: nothing of the user's is lost.
  */
-export function undoDelete(tables: Tables, example: BenchContents): Outcome<Restored> {
+export function undoDelete(tables: Tables, example: Example): Outcome<Restored> {
   return tables.together(() => {
     const deletion = tables.deletions.top();
     if (deletion === undefined) return problem("nothing-to-undo");
     tables.deletions.dropTop();
     if (deletion.bench) makeRoom(tables, deletion.bench, example);
     if (deletion.goal) tables.goals.write(deletion.goal);
-    return done({
-      restored: valuesOf(restore(tables, deletion)),
-      undo: tables.deletions.count(),
-    });
+    const removed = removeAdded(tables, deletion);
+    const back = putAllBack(tables, deletion);
+    const changed = mapLists((name) => changeBack(tables, name, deletion));
+    const restored = mapLists((name) => [...listOf(back, name), ...listOf(changed, name)]);
+    return done({ restored, removed, undo: tables.deletions.count() });
   });
 }
 
-function restore(tables: Tables, deletion: Deletion): Deletion {
-  const parts = deletion.parts.map((placed) => putBack(tables.parts, placed));
-  const renamed = new Map(deletion.parts.map(({ value }, at) => [value.id, parts[at]?.value.id ?? value.id]));
-  const joints = deletion.joints
+/** A joint made since with a part that goes cannot stay. */
+function removeAdded(tables: Tables, { added = {} }: Deletion): Lists {
+  const going = new Set(added.parts);
+  const joints = tables.joints.all().filter(({ value }) => value.parts.some((id) => going.has(id)));
+  const ids = { ...added, joints: [...(added.joints ?? []), ...joints.map(({ value }) => value.id as string)] };
+  return mapLists((name) => (ids[name] ?? []).flatMap((id) => takeAway(tableOf(tables, name), id)));
+}
+
+function takeAway<T extends { id?: string }>(table: DocumentTable<T>, id: string): T[] {
+  const placed = table.get(id);
+  if (placed === undefined) return [];
+  table.remove(id);
+  return [placed.value];
+}
+
+function changeBack<Name extends ListName>(
+  tables: Tables,
+  name: Name,
+  { changed = {} }: Deletion,
+): Listed[Name][] {
+  const table = tableOf(tables, name);
+  return (changed[name] ?? []).flatMap(({ id, fields }) => {
+    const placed = table.get(id);
+    if (placed === undefined) return [];
+    const value = mergePatch(placed.value, fields) as Listed[Name];
+    table.replace(id, value);
+    return [value];
+  });
+}
+
+function putAllBack(tables: Tables, deletion: Deletion): Lists {
+  const before = deletion.parts ?? [];
+  const parts = before.map((placed) => putBack(tables.parts, placed));
+  const renamed = new Map(before.map(({ value }, at) => [value.id, parts[at]?.id ?? value.id]));
+  const joints = (deletion.joints ?? [])
     .map((placed) => ({ ...placed, value: withNames(placed.value, renamed) }))
     .filter(({ value }) => jointRefusals(tables, { ...value, id: undefined }).length === 0)
     .map((placed) => putBack(tables.joints, placed));
+  const rest = <T extends { id?: string }>(table: DocumentTable<T>, placed: readonly Placed<T>[] = []) =>
+    placed.map((one) => putBack(table, one));
   return {
     parts,
     joints,
-    claims: deletion.claims.map((placed) => putBack(tables.claims, placed)),
+    claims: rest(tables.claims, deletion.claims),
+    models: rest(tables.models, deletion.models),
+    evidence: rest(tables.evidence, deletion.evidence),
+    sightings: rest(tables.sightings, deletion.sightings),
+    entries: rest(tables.entries, deletion.entries),
   };
 }
 
 /** The older deletes still to be undone belong to the bench that comes back, so the present one goes beneath them. */
-function makeRoom(tables: Tables, bench: NonNullable<Deletion["bench"]>, example: BenchContents): void {
+function makeRoom(tables: Tables, bench: NonNullable<Deletion["bench"]>, example: Example): void {
   const cleared = clearBench(tables);
   if (!isUntouched(cleared, example)) tables.deletions.pushUnder(cleared);
   tables.goals.write(bench.goal);
   tables.settings.markExample(bench.example);
 }
 
-function putBack<T extends { id?: string }>(table: DocumentTable<T>, { place, value }: Placed<T>): Placed<T> {
+function putBack<T extends { id?: string }>(table: DocumentTable<T>, { place, value }: Placed<T>): T {
   const stem = value.id as string;
   const isTaken = (id: string) => table.get(id) !== undefined;
   const named = {
@@ -64,7 +107,7 @@ function putBack<T extends { id?: string }>(table: DocumentTable<T>, { place, va
     id: isTaken(stem) ? newId(stem, isTaken, 2) : stem,
   };
   table.insert(named, place);
-  return { place, value: named };
+  return named;
 }
 
 function withNames(joint: Joint, renamed: ReadonlyMap<Part["id"], Part["id"]>): Joint {

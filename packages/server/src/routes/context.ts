@@ -5,6 +5,8 @@ import type { ZodTypeProvider } from "fastify-type-provider-zod";
 import type { Answers } from "../bench/answers.ts";
 import type { Bench } from "../bench/bench.ts";
 import type { SettingsTable } from "../store/settings.ts";
+import type { Costs } from "../trade/costs.ts";
+import type { ReadyModels } from "../trade/ready-models.ts";
 
 /** A Fastify whose routes take the types of their zod schemas. */
 export type App = FastifyInstance<
@@ -21,5 +23,9 @@ export interface RouteContext {
   readonly bench: Bench;
   readonly answers: Answers;
   readonly settings: SettingsTable;
+  readonly costs: Costs;
+  readonly models: ReadyModels;
+  /** Today's date, such as 2026-11-25. */
+  readonly today: () => string;
   readonly version: string;
 }

@@ -2,14 +2,10 @@ import { z } from "zod";
 import { benchContentsSchema } from "../bench/bench-contents.ts";
 import { rowKinds } from "../transfer/columns.ts";
 import { writeCsv } from "../transfer/write-csv.ts";
-import { errorReplySchema, replies } from "../wire/replies.ts";
+import { replies } from "../wire/replies.ts";
 import type { App, RouteContext } from "./context.ts";
+import { csvReply } from "./list-files.ts";
 
-const csvReply = {
-  200: { content: { "text/csv": { schema: z.string() } } },
-  "4xx": errorReplySchema,
-  "5xx": errorReplySchema,
-};
 const querySchema = z.strictObject({ kind: z.enum(rowKinds).optional() });
 
 export function addExports(app: App, { bench }: RouteContext): void {

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { goesWith } from "../bench/goes-with.ts";
+import { isSold } from "../bench/unsold.ts";
 import { valueOrThrow } from "../errors.ts";
 import { namedPartSchema } from "../wire/named.ts";
 import { idParamsSchema, replies } from "../wire/replies.ts";
@@ -19,6 +20,9 @@ const replySchema = z.strictObject({
 /** The most that core returns of each; for a head or a shaft, only what names it is looked at in the first place. */
 const widest = 5000;
 
+/** What has been sold goes with nothing any more. */
+const nothing = { clubs: [], nearMisses: [], wants: [], questions: [] };
+
 export function addGoesWith(app: App, { bench, answers }: RouteContext): void {
   const schema = {
     params: idParamsSchema,
@@ -27,6 +31,7 @@ export function addGoesWith(app: App, { bench, answers }: RouteContext): void {
   };
   app.get("/api/bench/parts/:id/goes-with", { schema }, async ({ params, query }) => {
     const part = valueOrThrow(bench.parts.get(params.id));
+    if (isSold(part)) return goesWith(part, nothing, widest);
     const asked = goalWith(bench.goal(), query);
     const resolution = valueOrThrow(answers.resolve({ ...asked, limit: widest }, part.id));
     return goesWith(part, resolution, asked.limit ?? 200);

@@ -1,9 +1,10 @@
 import { z } from "zod";
+import { benchTarget } from "../transfer/bench-target.ts";
 import { importText } from "../transfer/import-text.ts";
 import { replies } from "../wire/replies.ts";
 import type { App, RouteContext } from "./context.ts";
 
-const bodySchema = z.strictObject({
+export const importBodySchema = z.strictObject({
   format: z.enum(["csv", "json"], { error: "csv or json" }),
   text: z.string({ error: "the text of the file" }),
   take: z.enum(["good", "all-or-none"], {
@@ -13,7 +14,7 @@ const bodySchema = z.strictObject({
   existing: z.enum(["refuse", "replace"], { error: "refuse or replace" }).optional(),
 });
 
-const replySchema = z.strictObject({
+export const importReplySchema = z.strictObject({
   taken: z.number().int(),
   dryRun: z.boolean(),
   refused: z.array(
@@ -27,6 +28,6 @@ const replySchema = z.strictObject({
 });
 
 export function addImport(app: App, { bench }: RouteContext): void {
-  const schema = { body: bodySchema, response: replies(replySchema) };
-  app.post("/api/bench/import", { schema }, async ({ body }) => importText(bench, body));
+  const schema = { body: importBodySchema, response: replies(importReplySchema) };
+  app.post("/api/bench/import", { schema }, async ({ body }) => importText(benchTarget(bench), body));
 }

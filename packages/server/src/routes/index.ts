@@ -1,8 +1,12 @@
 import { addBench } from "./bench.ts";
 import { addBenchResolve } from "./bench-resolve.ts";
+import { addBooks } from "./books.ts";
+import { addCatalogue } from "./catalogue.ts";
 import { addClaims } from "./claims.ts";
 import type { App, RouteContext } from "./context.ts";
+import { addCosts } from "./costs.ts";
 import { addEstimate } from "./estimate.ts";
+import { addEvidence } from "./evidence.ts";
 import { addExports } from "./exports.ts";
 import { addGoal } from "./goal.ts";
 import { addGoesWith } from "./goes-with.ts";
@@ -13,6 +17,7 @@ import { addOpenApiRoute } from "./openapi.ts";
 import { addParts } from "./parts.ts";
 import { addResolve } from "./resolve.ts";
 import { addSettings } from "./settings.ts";
+import { addSightings } from "./sightings.ts";
 import { addTune } from "./tune.ts";
 
 /** Every route, in the order of the description. */
@@ -28,7 +33,16 @@ export function addRoutes(app: App, context: RouteContext): void {
     addGoal,
     addBenchResolve,
     addGoesWith,
+    addExports,
+    addImport,
+    addCatalogue,
+    addEvidence,
+    addSightings,
+    addBooks,
+    addCosts,
+    addSettings,
+    addHealth,
   ];
-  for (const add of [...routes, addExports, addImport, addSettings, addHealth]) add(app, context);
+  for (const add of routes) add(app, context);
   addOpenApiRoute(app);
 }

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { namedJointSchema } from "../wire/named.ts";
-import { replies } from "../wire/replies.ts";
+import { benchThingsSchema, replies } from "../wire/replies.ts";
 import type { App, RouteContext } from "./context.ts";
 import { addShelf } from "./shelf.ts";
 
@@ -16,5 +16,6 @@ export function addJoints(app: App, { bench }: RouteContext): void {
     shelf: bench.joints,
     schema: namedJointSchema,
     inputSchema: namedJointSchema,
+    deletedSchema: benchThingsSchema,
   });
 }

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { namedPartSchema } from "../wire/named.ts";
 import { partInputSchema } from "../wire/part-input.ts";
-import { replies } from "../wire/replies.ts";
+import { benchThingsSchema, replies } from "../wire/replies.ts";
 import type { App, RouteContext } from "./context.ts";
 import { addShelf } from "./shelf.ts";
 
@@ -22,5 +22,6 @@ export function addParts(app: App, { bench }: RouteContext): void {
     shelf: bench.parts,
     schema: namedPartSchema,
     inputSchema: partInputSchema,
+    deletedSchema: benchThingsSchema,
   });
 }

@@ -2,23 +2,25 @@ import { parseWith } from "@ferrule/core";
 import { z } from "zod";
 import type { Shelf } from "../bench/shelf.ts";
 import { problem, valueOrThrow } from "../errors.ts";
-import { createdReplies, idParamsSchema, removedSchema, replies } from "../wire/replies.ts";
+import { createdReplies, idParamsSchema, removedReply, replies } from "../wire/replies.ts";
 import type { App } from "./context.ts";
-import { mergePatch } from "./merge-patch.ts";
+import { mergePatch } from "../bench/merge-patch.ts";
 
-interface ShelfRoutes<T> {
+interface ShelfRoutes<T, Deleted> {
   readonly url: string;
-  readonly shelf: Shelf<T>;
+  readonly shelf: Shelf<T, Deleted>;
   /** A thing as it is kept. */
   readonly schema: z.ZodType<T>;
   /** A thing as it is sent, where the id may be left out. */
   readonly inputSchema: z.ZodType;
+  /** What a delete is told as. */
+  readonly deletedSchema: z.ZodType<Deleted>;
 }
 
-/** Read, add, replace, change and delete, for one kind of thing on the bench. */
-export function addShelf<T extends object>(
+/** Read, add, replace, change and delete, for one kind of thing. */
+export function addShelf<T extends object, Deleted>(
   app: App,
-  { url, shelf, schema, inputSchema }: ShelfRoutes<T>,
+  { url, shelf, schema, inputSchema, deletedSchema }: ShelfRoutes<T, Deleted>,
 ): void {
   const params = idParamsSchema;
   const one = `${url}/:id`;
@@ -48,7 +50,8 @@ export function addShelf<T extends object>(
       return valueOrThrow(shelf.put(request.params.id, changed.value));
     },
   );
-  app.delete(one, { schema: { params, response: replies(removedSchema) } }, async (request) =>
+  const removed: z.ZodType = removedReply(deletedSchema);
+  app.delete(one, { schema: { params, response: replies(removed) } }, async (request) =>
     valueOrThrow(shelf.remove(request.params.id)),
   );
 }

@@ -1,16 +1,23 @@
-import type { Claim, Goal, Joint, Part } from "@ferrule/core";
-import type { Placed } from "./document-table.ts";
+import type { Goal } from "@ferrule/core";
 import type { Database } from "./sqlite.ts";
+import type { ListName, PlacedLists } from "./lists.ts";
 
-/** What one delete took from the bench. */
-export interface Deletion {
-  readonly parts: readonly Placed<Part>[];
-  readonly joints: readonly Placed<Joint>[];
-  readonly claims: readonly Placed<Claim>[];
+/** What one delete took, or what one purchase or sale did: all that an undo needs. Lists that hold nothing may be left out. */
+export interface Deletion extends Partial<PlacedLists> {
   /** Only when the goal alone was deleted. */
   readonly goal?: Goal;
-  /** Only when the whole bench was cleared: its goal, and whether it was the example. */
+  /** Only when everything was cleared: the bench's goal, and whether it was the example. */
   readonly bench?: { readonly goal: Goal; readonly example: boolean };
+  /** Ids of what was put there, to be taken away by an undo. */
+  readonly added?: { readonly [Name in ListName]?: readonly string[] };
+  /** What was changed in place: the fields as they were, `null` where there was none. */
+  readonly changed?: { readonly [Name in ListName]?: readonly FormerFields[] };
+}
+
+/** Fields of one thing as they were, as a merge patch (RFC 7396). */
+export interface FormerFields {
+  readonly id: string;
+  readonly fields: Readonly<Record<string, unknown>>;
 }
 
 /** Deletes that can be undone, the last one on top. */

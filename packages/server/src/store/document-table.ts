@@ -15,11 +15,13 @@ export interface DocumentTable<T extends { id?: string }> {
   replace(id: string, value: T): void;
   remove(id: string): void;
   clear(): void;
+  /** How often this program has changed the table; also counts what was then rolled back. */
+  changes(): number;
 }
 
 export function documentTable<T extends { id?: string }>(
   database: Database,
-  name: "parts" | "joints" | "claims",
+  name: "parts" | "joints" | "claims" | "catalogue" | "evidence" | "sightings" | "books",
 ): DocumentTable<T> {
   const all = database.prepare(`SELECT place, body FROM ${name} ORDER BY place`);
   const one = database.prepare(`SELECT place, body FROM ${name} WHERE id = ?`);
@@ -31,15 +33,21 @@ export function documentTable<T extends { id?: string }>(
     const { place, body } = row as { place: number; body: string };
     return { place, value: JSON.parse(body) as T };
   };
+  let changes = 0;
+  const run = (statement: typeof insert, ...values: Parameters<typeof insert.run>) => {
+    changes += 1;
+    statement.run(...values);
+  };
   return {
     all: () => all.all().map(placed),
     get: (id) => {
       const row = one.get(id);
       return row === undefined ? undefined : placed(row);
     },
-    insert: (value, place) => void insert.run(place ?? null, value.id, JSON.stringify(value)),
-    replace: (id, value) => void replace.run(JSON.stringify(value), id),
-    remove: (id) => void remove.run(id),
-    clear: () => void clear.run(),
+    insert: (value, place) => run(insert, place ?? null, value.id, JSON.stringify(value)),
+    replace: (id, value) => run(replace, JSON.stringify(value), id),
+    remove: (id) => run(remove, id),
+    clear: () => run(clear),
+    changes: () => changes,
   };
 }

@@ -1,37 +1,46 @@
-import { type ClaimsTable, claimsTable } from "./claims.ts";
+import { booksTable } from "./books.ts";
+import { catalogueTable } from "./catalogue.ts";
+import { claimsTable } from "./claims.ts";
+import { type CostsTable, costsTable } from "./costs.ts";
 import { inTransaction } from "./database.ts";
 import { type DeletionsTable, deletionsTable } from "./deletions.ts";
+import type { DocumentTable } from "./document-table.ts";
+import { evidenceTable } from "./evidence.ts";
 import { type GoalsTable, goalsTable } from "./goals.ts";
-import { type JointsTable, jointsTable } from "./joints.ts";
-import { type PartsTable, partsTable } from "./parts.ts";
+import { jointsTable } from "./joints.ts";
+import type { ListTables } from "./lists.ts";
+import { partsTable } from "./parts.ts";
 import { type SettingsTable, settingsTable } from "./settings.ts";
+import { sightingsTable } from "./sightings.ts";
 import type { Database } from "./sqlite.ts";
 
 /** Every table of the bench's database. */
-export interface Tables {
-  readonly parts: PartsTable;
-  readonly joints: JointsTable;
-  readonly claims: ClaimsTable;
+export interface Tables extends ListTables {
   readonly goals: GoalsTable;
+  readonly costs: CostsTable;
   readonly deletions: DeletionsTable;
   readonly settings: SettingsTable;
   /** Runs work on the tables whole or not at all; once it returns, it is on disk. */
   together<T>(work: () => T): T;
-  /** Differs after every change, by this program or another. */
-  stamp(): string;
+  /** Differs after every change of one of these tables by this program, and after any change by another. */
+  stampOf(...tables: readonly Pick<DocumentTable<never>, "changes">[]): string;
 }
 
 export function openTables(database: Database): Tables {
-  const ownChanges = database.prepare("SELECT total_changes() AS count");
   const otherChanges = database.prepare("PRAGMA data_version");
   return {
     parts: partsTable(database),
     joints: jointsTable(database),
     claims: claimsTable(database),
+    models: catalogueTable(database),
+    evidence: evidenceTable(database),
+    sightings: sightingsTable(database),
+    entries: booksTable(database),
     goals: goalsTable(database),
+    costs: costsTable(database),
     deletions: deletionsTable(database),
     settings: settingsTable(database),
-    stamp: () => JSON.stringify([ownChanges.get(), otherChanges.get()]),
+    stampOf: (...tables) => JSON.stringify([otherChanges.get(), ...tables.map((table) => table.changes())]),
     together: (work) => inTransaction(database, work),
   };
 }

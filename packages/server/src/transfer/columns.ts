@@ -1,7 +1,20 @@
 import { fields } from "@ferrule/core";
 
-/** What a column of the CSV holds. An `open` column is a field we do not know: its cells say themselves what they are. */
-export type ColumnType = "text" | "number" | "boolean" | "words" | "open";
+/**
+ * What a column of the CSV holds. `words` are names without blanks, in one cell; `names` may have blanks and have a column each,
+ * such as `aliases.0`, or one cell with semicolons between them. An `open` column is a field we do not know: its cells say
+ * themselves what they are.
+ */
+export type ColumnType = "text" | "number" | "boolean" | "words" | "names" | "open";
+
+/** The columns of one kind of file. */
+export interface Columns {
+  type(name: string): ColumnType;
+  /** Whether it is a reading, which has columns for its uncertainty and source beside it. */
+  isReading(name: string): boolean;
+  /** The names in the order of an export. */
+  sort(names: Iterable<string>): string[];
+}
 
 /** Columns by kind of row, in the order in which they are written. */
 export const rowKinds = [
@@ -42,11 +55,11 @@ const columnTypes: ReadonlyMap<string, ColumnType> = new Map<string, ColumnType>
   ...[...plainNumberColumns, ...Object.keys(fields)].map((name) => [name, "number"] as const),
 ]);
 
-export function isReadingPath(path: string): boolean {
+function isReadingPath(path: string): boolean {
   return Object.hasOwn(fields, path);
 }
 
-export function columnType(name: string): ColumnType {
+function columnType(name: string): ColumnType {
   const known = columnTypes.get(name);
   if (known) return known;
   const [, base, end] = /^(.*)\.(plusMinus|source)$/.exec(name) ?? [];
@@ -57,10 +70,21 @@ export function columnType(name: string): ColumnType {
 }
 
 /** Puts columns in the order of an export: known ones as listed, a reading's three together, the rest by name. */
-export function sortColumns(names: Iterable<string>): string[] {
-  const order = new Map([...columnTypes.keys()].map((name, at) => [name, at]));
-  const rank = (name: string) =>
-    order.get(name) ?? order.get(name.replace(/\.(plusMinus|source)$/, "")) ?? order.size;
+function sortColumns(names: Iterable<string>): string[] {
+  return sortByRank(names, [...columnTypes.keys()], (name) => name.replace(/\.(plusMinus|source)$/, ""));
+}
+
+/** The columns of the bench's own file. */
+export const benchColumns: Columns = { type: columnType, isReading: isReadingPath, sort: sortColumns };
+
+/** Names in a stated order; one that is not in it goes by its base, or comes last. */
+export function sortByRank(
+  names: Iterable<string>,
+  order: readonly string[],
+  baseOf: (name: string) => string,
+): string[] {
+  const places = new Map(order.map((name, at) => [name, at]));
+  const rank = (name: string) => places.get(name) ?? places.get(baseOf(name)) ?? places.size;
   const byName = (a: string, b: string) => a.localeCompare(b, "en", { numeric: true });
   return [...names].sort((a, b) => rank(a) - rank(b) || byName(a, b));
 }

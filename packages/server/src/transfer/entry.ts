@@ -9,7 +9,7 @@ export interface RowRefusal {
 
 /** One thing found in an imported text, not yet checked. */
 export interface Entry {
-  readonly list: "parts" | "joints" | "claims" | "goal";
+  readonly list: string;
   readonly value: unknown;
   /** The line that a field of it stands in. */
   lineOf(field: string): number;

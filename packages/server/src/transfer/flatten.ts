@@ -1,23 +1,27 @@
-import { columnType, isReadingPath } from "./columns.ts";
+import type { Columns, ColumnType } from "./columns.ts";
 
-/** A thing as cells by field path, such as `tip.diameterIn` → `0.335`. Empty lists, empty groups and empty texts have no cell. */
-export function flatten(thing: object): Map<string, string> {
+/**
+ * A thing as cells by field path, such as `tip.diameterIn` → `0.335`. Empty lists, empty groups and empty texts have no cell,
+ * nor has a `null` where only text or a number is understood.
+ */
+export function flatten(thing: object, columns: Columns): Map<string, string> {
   const cells = new Map<string, string>();
-  for (const [key, value] of Object.entries(thing)) addCells(cells, key, value);
+  for (const [key, value] of Object.entries(thing)) addCells(cells, columns, key, value);
   return cells;
 }
 
-function addCells(cells: Map<string, string>, path: string, value: unknown): void {
-  if (value === undefined) return;
-  if (columnType(path) === "words" && Array.isArray(value)) {
+function addCells(cells: Map<string, string>, columns: Columns, path: string, value: unknown): void {
+  const type = columns.type(path);
+  if (value === undefined || (value === null && type !== "open")) return;
+  if (type === "words" && Array.isArray(value)) {
     if (value.length > 0) cells.set(path, value.join(" "));
-  } else if (isReadingPath(path) && isGroup(value)) {
+  } else if (columns.isReading(path) && isGroup(value)) {
     for (const [key, inner] of Object.entries(value))
       cells.set(key === "value" ? path : `${path}.${key}`, String(inner));
   } else if (isGroup(value)) {
-    for (const [key, inner] of Object.entries(value)) addCells(cells, `${path}.${key}`, inner);
+    for (const [key, inner] of Object.entries(value)) addCells(cells, columns, `${path}.${key}`, inner);
   } else {
-    cells.set(path, cellText(path, value));
+    cells.set(path, cellText(type, value));
   }
 }
 
@@ -26,8 +30,8 @@ function isGroup(value: unknown): value is object {
 }
 
 /** In a column that we do not know, a text that could be read as something else is written in quotes. */
-function cellText(path: string, value: unknown): string {
-  if (columnType(path) !== "open" || typeof value !== "string") return String(value);
+function cellText(type: ColumnType, value: unknown): string {
+  if (type !== "open" || typeof value !== "string") return String(value);
   return openValue(value) === value ? value : JSON.stringify(value);
 }
 

@@ -1,8 +1,5 @@
-import type { Bench } from "../bench/bench.ts";
-import { checkEntries, type Existing } from "./check-entries.ts";
-import type { RowRefusal } from "./entry.ts";
-import { readCsv } from "./read-csv.ts";
-import { readJson } from "./read-json.ts";
+import type { Existing } from "./check-list.ts";
+import type { Entry, ReadText, RowRefusal } from "./entry.ts";
 
 export interface ImportRequest {
   readonly format: "csv" | "json";
@@ -20,15 +17,28 @@ export interface ImportReply {
   readonly refused: readonly RowRefusal[];
 }
 
-/** Takes the things in a text onto the bench, or the good ones among them; every bad one is named by line and column. */
+/** Where an import goes, and how its text is understood. */
+export interface ImportTarget {
+  read(format: ImportRequest["format"], text: string): ReadText;
+  check(entries: readonly Entry[], existing: Existing): Checked;
+}
+
+export interface Checked {
+  /** How many of the things are good. */
+  readonly taken: number;
+  readonly refused: readonly RowRefusal[];
+  takeIn(): void;
+}
+
+/** Takes the things in a text, or the good ones among them; every bad one is named by line and column. */
 export function importText(
-  bench: Bench,
+  target: ImportTarget,
   { format, text, take, dryRun = false, existing = "refuse" }: ImportRequest,
 ): ImportReply {
-  const read = format === "csv" ? readCsv(text) : readJson(text);
-  const checked = checkEntries(bench.view(), read.entries, existing);
+  const read = target.read(format, text);
+  const checked = target.check(read.entries, existing);
   const refused = [...read.refused, ...checked.refused].sort((a, b) => a.line - b.line);
   const isTaken = take === "good" || refused.length === 0;
-  if (isTaken && !dryRun) bench.takeIn(checked.good);
+  if (isTaken && !dryRun) checked.takeIn();
   return { taken: isTaken ? checked.taken : 0, dryRun, refused };
 }

@@ -1,36 +1,40 @@
 import { CsvError, parse } from "csv-parse/sync";
 import { deepest } from "../wire/deepest.ts";
-import { rowKinds } from "./columns.ts";
-import type { Entry, ReadText, RowRefusal } from "./entry.ts";
+import type { ReadText, RowRefusal } from "./entry.ts";
 import { restored } from "./formulas.ts";
-import { unflatten } from "./unflatten.ts";
 
 interface Row {
   readonly line: number;
   readonly cells: readonly string[];
 }
 
-const kindExpected = `one of ${rowKinds.join(", ")}`;
+/** What the rows of one kind of file are. */
+export interface Sheet {
+  /** Columns that the header has to name. */
+  readonly required: readonly string[];
+  /** The thing in a row of cells by their columns' names, or why there is none. */
+  readRow(cells: Map<string, string>, line: number): ReadText;
+}
 
-/** Reads rows as `writeCsv` writes them; a semicolon or a tab between cells is understood as well. */
-export function readCsv(text: string): ReadText {
+/** Reads rows as `writeCsv` and `writeListCsv` write them; a semicolon or a tab between cells is understood as well. */
+export function readCsv(text: string, sheet: Sheet): ReadText {
   const rows = splitRows(text);
   if (!Array.isArray(rows)) return { entries: [], refused: [rows] };
   const [header, ...body] = rows;
   if (header === undefined)
     return onlyRefusal({
       line: 1,
-      column: "kind",
+      column: sheet.required[0] ?? "(the whole text)",
       got: "an empty text",
       expected: "a line with the names of the columns",
     });
   const names = header.cells.map((cell) => restored(cell).trim());
-  const refused = headerRefusals(header.line, names);
+  const refused = headerRefusals(header.line, names, sheet.required);
   if (refused.length > 0) return { entries: [], refused };
-  return joinReads(body.map((row) => readRow(row, names)));
+  return joinReads(body.map((row) => readRow(row, names, sheet)));
 }
 
-function onlyRefusal(refusal: RowRefusal): ReadText {
+export function onlyRefusal(refusal: RowRefusal): ReadText {
   return { entries: [], refused: [refusal] };
 }
 
@@ -87,7 +91,11 @@ function delimiterOf(text: string): string {
 
 const forbiddenSteps: ReadonlySet<string> = new Set(["__proto__", "constructor", "prototype"]);
 
-function headerRefusals(line: number, names: readonly string[]): RowRefusal[] {
+function headerRefusals(
+  line: number,
+  names: readonly string[],
+  required: readonly string[],
+): RowRefusal[] {
   const refused = names.flatMap((name, at): RowRefusal[] => {
     if (names.indexOf(name) !== at && name !== "")
       return [
@@ -111,19 +119,18 @@ function headerRefusals(line: number, names: readonly string[]): RowRefusal[] {
         ]
       : [];
   });
-  if (names.includes("kind")) return refused;
-  return [
-    {
+  const missing = required
+    .filter((name) => !names.includes(name))
+    .map((name) => ({
       line,
-      column: "kind",
+      column: name,
       got: `the columns ${names.join(", ")}`,
-      expected: "a column named kind",
-    },
-    ...refused,
-  ];
+      expected: `a column named ${name}`,
+    }));
+  return [...missing, ...refused];
 }
 
-function readRow({ line, cells }: Row, names: readonly string[]): ReadText {
+function readRow({ line, cells }: Row, names: readonly string[], sheet: Sheet): ReadText {
   const nameless = cells.findIndex((cell, at) => cell !== "" && !names[at]);
   if (nameless >= 0) {
     const got = JSON.stringify(cells[nameless]);
@@ -134,24 +141,5 @@ function readRow({ line, cells }: Row, names: readonly string[]): ReadText {
       expected: "an empty cell, since the column has no name",
     });
   }
-  const byName = new Map(names.map((name, at) => [name, restored(cells[at] ?? "")]));
-  const kind = byName.get("kind") ?? "";
-  const list = listOf(kind);
-  if (list === undefined)
-    return onlyRefusal({
-      line,
-      column: "kind",
-      got: kind === "" ? "nothing" : JSON.stringify(kind),
-      expected: kindExpected,
-    });
-  if (list !== "parts") byName.delete("kind");
-  const entry: Entry = { list, value: unflatten(byName), lineOf: () => line };
-  return { entries: [entry], refused: [] };
-}
-
-function listOf(kind: string): Entry["list"] | undefined {
-  if (kind === "joint") return "joints";
-  if (kind === "claim") return "claims";
-  if (kind === "goal") return "goal";
-  return (rowKinds as readonly string[]).includes(kind) ? "parts" : undefined;
+  return sheet.readRow(new Map(names.map((name, at) => [name, restored(cells[at] ?? "")])), line);
 }

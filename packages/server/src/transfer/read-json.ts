@@ -1,12 +1,23 @@
 import type { Entry, ReadText, RowRefusal } from "./entry.ts";
 import { jsonLines } from "./json-lines.ts";
 
-const lists = ["parts", "joints", "claims"] as const;
-const wholeExpected =
-  "an object with parts, joints, claims and goal, as the export writes it, or a list of parts";
+/** What one kind of JSON file holds. */
+export interface JsonShape {
+  /** Fields that are lists of things; the first is what a bare list is taken for. */
+  readonly lists: readonly [string, ...string[]];
+  /** Fields that are one thing. */
+  readonly single: readonly string[];
+  readonly expected: string;
+}
 
-/** Reads a bench as the JSON export writes it; a bare list is taken for its parts. */
-export function readJson(text: string): ReadText {
+export const benchShape: JsonShape = {
+  lists: ["parts", "joints", "claims"],
+  single: ["goal"],
+  expected: "an object with parts, joints, claims and goal, as the export writes it, or a list of parts",
+};
+
+/** Reads things as JSON, each list under its name. */
+export function readJson(text: string, shape: JsonShape): ReadText {
   const { lines, brokenAt } = jsonLines(text.replace(/^\ufeff/, ""));
   if (brokenAt)
     return refusedWhole({
@@ -17,39 +28,43 @@ export function readJson(text: string): ReadText {
     });
   const whole: unknown = JSON.parse(text.replace(/^\ufeff/, ""));
   const lineOf = (path: string) => lineAt(lines, path);
-  if (Array.isArray(whole)) return { entries: entriesOf("parts", whole, "", lineOf), refused: [] };
+  if (Array.isArray(whole)) return { entries: entriesOf(shape.lists[0], whole, "", lineOf), refused: [] };
   if (typeof whole !== "object" || whole === null) {
     return refusedWhole({
       line: 1,
       column: "(the whole text)",
       got: shortJson(whole),
-      expected: wholeExpected,
+      expected: shape.expected,
     });
   }
-  return readBench(whole as Record<string, unknown>, lineOf);
+  return readLists(whole as Record<string, unknown>, shape, lineOf);
 }
 
 function refusedWhole(refusal: RowRefusal): ReadText {
   return { entries: [], refused: [refusal] };
 }
 
-function readBench(whole: Record<string, unknown>, lineOf: (path: string) => number): ReadText {
+function readLists(
+  whole: Record<string, unknown>,
+  { lists, single, expected }: JsonShape,
+  lineOf: (path: string) => number,
+): ReadText {
   const entries: Entry[] = [];
   const refused: RowRefusal[] = [];
   for (const [name, value] of Object.entries(whole)) {
     const list = lists.find((known) => known === name);
-    if (name === "goal")
+    if (single.includes(name))
       entries.push({
-        list: "goal",
+        list: name,
         value,
-        lineOf: (field) => lineOf(`goal.${field}`),
+        lineOf: (field) => lineOf(`${name}.${field}`),
       });
     else if (list === undefined)
       refused.push({
         line: lineOf(name),
         column: name,
         got: "a field we do not know",
-        expected: wholeExpected,
+        expected,
       });
     else if (Array.isArray(value)) entries.push(...entriesOf(list, value, `${list}.`, lineOf));
     else

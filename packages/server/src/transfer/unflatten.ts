@@ -1,22 +1,22 @@
-import { columnType, isReadingPath } from "./columns.ts";
+import type { Columns, ColumnType } from "./columns.ts";
 import { openValue } from "./flatten.ts";
 
 type Group = Record<string, unknown>;
 
 /** The thing behind a row of cells; what a cell cannot mean is left as text, for the schema to refuse with its reason. */
-export function unflatten(cells: ReadonlyMap<string, string>): Group {
+export function unflatten(cells: ReadonlyMap<string, string>, columns: Columns): Group {
   const thing: Group = {};
   for (const [path, text] of cells) {
-    if (text === "" || isReadingDetail(path)) continue;
-    const value = cellValue(path, text);
-    place(thing, path.split("."), isReadingPath(path) ? withDetails(cells, path, value) : value);
+    if (text === "" || isReadingDetail(columns, path)) continue;
+    const value = cellValue(columns.type(path), text);
+    place(thing, path.split("."), columns.isReading(path) ? withDetails(cells, path, value) : value);
   }
   return withLists(thing) as Group;
 }
 
-function isReadingDetail(path: string): boolean {
+function isReadingDetail(columns: Columns, path: string): boolean {
   const base = path.replace(/\.(plusMinus|source)$/, "");
-  return base !== path && isReadingPath(base);
+  return base !== path && columns.isReading(base);
 }
 
 function withDetails(cells: ReadonlyMap<string, string>, path: string, value: unknown): unknown {
@@ -25,17 +25,22 @@ function withDetails(cells: ReadonlyMap<string, string>, path: string, value: un
   if (!plusMinus && !source) return value;
   return {
     value,
-    ...(plusMinus ? { plusMinus: cellValue(`${path}.plusMinus`, plusMinus) } : {}),
+    ...(plusMinus ? { plusMinus: cellValue("number", plusMinus) } : {}),
     ...(source ? { source } : {}),
   };
 }
 
-function cellValue(path: string, text: string): unknown {
-  switch (columnType(path)) {
+function cellValue(type: ColumnType, text: string): unknown {
+  switch (type) {
     case "text":
       return text;
     case "words":
       return text.trim().split(/[\s,;]+/);
+    case "names":
+      return text
+        .split(";")
+        .map((name) => name.trim())
+        .filter((name) => name !== "");
     case "boolean":
       return booleanFrom(text);
     case "number":

@@ -1,5 +1,14 @@
 import { z } from "zod";
-import { namedClaimSchema, namedGoalSchema, namedJointSchema, namedPartSchema } from "./named.ts";
+import {
+  namedClaimSchema,
+  namedEntrySchema,
+  namedEvidenceSchema,
+  namedGoalSchema,
+  namedJointSchema,
+  namedModelSchema,
+  namedPartSchema,
+  namedSightingSchema,
+} from "./named.ts";
 
 const refusalSchema = z.strictObject({
   field: z.string(),
@@ -58,17 +67,29 @@ export const benchViewSchema = z.strictObject({
   undo: z.number().int(),
 });
 
-const thingsSchema = z.strictObject({
+const benchThings = {
   parts: z.array(namedPartSchema),
   joints: z.array(namedJointSchema),
   claims: z.array(namedClaimSchema),
+};
+
+const listsSchema = z.strictObject({
+  ...benchThings,
+  models: z.array(namedModelSchema),
+  evidence: z.array(namedEvidenceSchema),
+  sightings: z.array(namedSightingSchema),
+  entries: z.array(namedEntrySchema),
 });
 
-export const removedSchema = z.strictObject({
-  deleted: thingsSchema,
-  undo: z.number().int(),
-});
+/** The reply to a delete: what is gone, and how many steps can be undone now. */
+export function removedReply<T>(deleted: z.ZodType<T>) {
+  return z.strictObject({ deleted, undo: z.number().int() });
+}
+
+export const benchThingsSchema = z.strictObject(benchThings);
+export const removedSchema = removedReply(benchThingsSchema);
 export const restoredSchema = z.strictObject({
-  restored: thingsSchema,
+  restored: listsSchema.describe("What is there again, or is again as it was"),
+  removed: listsSchema.describe("What a purchase or a sale had put there, and is gone again"),
   undo: z.number().int(),
 });

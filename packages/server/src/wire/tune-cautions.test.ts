@@ -1,10 +1,10 @@
 import { fileURLToPath } from "node:url";
 import type { Build, Grip } from "@ferrule/core";
 import { describe, expect, it } from "vitest";
-import { readReference } from "../reference-files.ts";
+import { readTables } from "../reference-files.ts";
 import { tuneCautions } from "./tune-cautions.ts";
 
-const reference = readReference(fileURLToPath(new URL("../../../../data", import.meta.url)));
+const reference = readTables(fileURLToPath(new URL("../../../../data", import.meta.url)));
 const grip: Grip = { id: "g1", kind: "grip" };
 
 const codesOf = (build: Build, { gripped = false, to = "g1" } = {}) =>

@@ -1,0 +1,36 @@
+import { entrySchema, summariseBooks } from "@ferrule/core";
+import { z } from "zod";
+import { newestFirst } from "../bench/newest-first.ts";
+import { entryColumns } from "../transfer/list-columns.ts";
+import { booksSummarySchema } from "../wire/books-summary.ts";
+import { namedEntrySchema } from "../wire/named.ts";
+import { replies } from "../wire/replies.ts";
+import type { App, RouteContext } from "./context.ts";
+import { addListExport, addListImport } from "./list-files.ts";
+import { addShelf } from "./shelf.ts";
+
+const inputSchema = entrySchema.partial({ id: true });
+
+export function addBooks(app: App, { bench, costs }: RouteContext): void {
+  const url = "/api/books";
+  const response = replies(z.strictObject({ entries: z.array(namedEntrySchema) }));
+  const all = () => newestFirst(bench.entries.all(), ({ on }) => on);
+  app.get(url, { schema: { response } }, async () => ({ entries: all() }));
+  app.get(`${url}/summary`, { schema: { response: replies(booksSummarySchema) } }, async () =>
+    summariseBooks(bench.entries.all(), costs.read()),
+  );
+  const shelf = bench.entries;
+  addShelf(app, { url, shelf, schema: namedEntrySchema, inputSchema, deletedSchema: namedEntrySchema });
+  const columns = entryColumns;
+  const always = ["id", "on", "type", "amount.amountMinor", "amount.currency"];
+  addListExport(app, url, all, columns, always);
+  addListImport(app, url, shelf, {
+    list: "entries",
+    columns,
+    schema: inputSchema,
+    required: ["on", "type"],
+    money: "amount",
+    stem: "entry",
+    where: "in the books",
+  });
+}

@@ -1,0 +1,35 @@
+import { outcomes, type Sighting, sightingSchema } from "@ferrule/core";
+import { z } from "zod";
+import { newestFirst } from "../bench/newest-first.ts";
+import { sightingColumns } from "../transfer/list-columns.ts";
+import { namedSightingSchema } from "../wire/named.ts";
+import { replies } from "../wire/replies.ts";
+import type { App, RouteContext } from "./context.ts";
+import { addListExport } from "./list-files.ts";
+import { addShelf } from "./shelf.ts";
+
+const inputSchema = sightingSchema.partial({ id: true });
+const querySchema = z.strictObject({ outcome: z.enum(outcomes).optional() });
+
+export function addSightings(app: App, { bench }: RouteContext): void {
+  const url = "/api/sightings";
+  const response = replies(z.strictObject({ sightings: z.array(namedSightingSchema) }));
+  const all = () => newestFirst(bench.sightings.all(), ({ seenOn }) => seenOn);
+  app.get(url, { schema: { querystring: querySchema, response } }, async ({ query }) => ({
+    sightings: all().filter(({ outcome }) => query.outcome === undefined || outcome === query.outcome),
+  }));
+  addShelf(app, {
+    url,
+    shelf: bench.sightings,
+    schema: namedSightingSchema,
+    inputSchema,
+    deletedSchema: namedSightingSchema,
+  });
+  addListExport(app, url, () => all().map(rowOf), sightingColumns, ["id", "seenOn", "outcome", "text"]);
+}
+
+/** What was read at first, and where in the words each fact stands, is in the JSON of the sighting and not in its row. */
+function rowOf({ read: _read, listing, ...rest }: Sighting): object {
+  const { spans: _spans, doubts: _doubts, ...said } = listing;
+  return { ...rest, listing: said };
+}

@@ -1,0 +1,57 @@
+import type { CostSettings, Refusal } from "@ferrule/core";
+import { done, type Outcome, problem } from "../errors.ts";
+import type { Tables } from "../store/tables.ts";
+
+/** Everything about money that the user decides: as first given until it is changed. */
+export interface Costs {
+  read(): CostSettings;
+  /** Changes what is named at the top level, and leaves the rest. */
+  change(part: Partial<CostSettings>): Outcome<CostSettings>;
+}
+
+export function openCosts(tables: Tables, first: CostSettings): Costs {
+  const read = () => ({ ...first, ...tables.costs.read() });
+  return {
+    read,
+    change: (part) =>
+      tables.together(() => {
+        const costs = { ...read(), ...part };
+        const refusals = [...costsRefusals(costs), ...currencyRefusals(tables, costs)];
+        if (refusals.length > 0) return problem("bad-request", "The costs were not changed", refusals);
+        tables.costs.write(costs);
+        return done(costs);
+      }),
+  };
+}
+
+/** What the schema cannot see: the place where the user sells has to be one of the fee tables. */
+export function costsRefusals({ sellsBy, feeTables }: CostSettings): Refusal[] {
+  const ids = feeTables.map(({ id }) => id);
+  const repeated = ids.findIndex((id, at) => ids.indexOf(id) !== at);
+  const refusals: Refusal[] = [];
+  if (!ids.includes(sellsBy))
+    refusals.push({
+      field: "sellsBy",
+      got: JSON.stringify(sellsBy),
+      expected: `the id of a fee table: ${ids.join(", ")}`,
+    });
+  if (repeated >= 0)
+    refusals.push({
+      field: `feeTables.${repeated}.id`,
+      got: JSON.stringify(ids[repeated]),
+      expected: "an id that no other fee table has",
+    });
+  return refusals;
+}
+
+/** Lines of the books without a rate are in the bench's currency, so it cannot become another while there are any. */
+function currencyRefusals(tables: Tables, { currency }: CostSettings): Refusal[] {
+  const bound = tables.entries.all().find(({ value }) => needsRate(value, currency));
+  if (bound === undefined) return [];
+  const expected = `${bound.value.amount.currency}, in which the books are kept`;
+  return [{ field: "currency", got: JSON.stringify(currency), expected }];
+}
+
+function needsRate({ amount, rate }: { amount: { currency: string }; rate?: number }, currency: string) {
+  return amount.currency !== currency && rate === undefined;
+}
