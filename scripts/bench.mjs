@@ -9,3 +9,4 @@ await orExit(async () => {
 });
 
 await import("../bench/resolve.mjs");
+await import("../bench/read.mjs");
