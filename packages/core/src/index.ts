@@ -116,7 +116,7 @@ export {
   sharePerPart,
 } from "./worth/entries-of.ts";
 export { type Entry, entrySchema, entryTypes } from "./worth/entry.ts";
-export { estimateResale } from "./worth/estimate-resale.ts";
+export { estimateResale, resaleEstimator } from "./worth/estimate-resale.ts";
 export {
   type Condition,
   conditions,

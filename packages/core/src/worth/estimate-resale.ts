@@ -44,18 +44,27 @@ function unknownSpread(subject: Subject): number {
   return Math.hypot(ofCondition, ...extras.map(() => resalePrior.unknownExtraSpread));
 }
 
+const pricePrior = { spread: resalePrior.spread, degreesOfFreedom: resalePrior.degreesOfFreedom };
+const daysPrior = { ...pricePrior, spread: resalePrior.daysSpread, extraSpread: 0 };
+
+function interval({ middle, halfWidth, effectiveCount }: Prediction) {
+  return {
+    valueMinor: roundMinor(Math.exp(middle)),
+    lowMinor: roundMinor(Math.exp(middle - halfWidth)),
+    highMinor: roundMinor(Math.exp(middle + halfWidth)),
+    // Of the normal that has the same 95 % interval: with few prices wider than the t's own middle.
+    sigmaLog: halfWidth / normal975,
+    effectiveCount,
+  };
+}
+
 function daysToSell(levels: readonly PriceLevel[]): KnownResale["daysToSell"] {
   const rows = levels.flatMap((level) => {
     const { daysToSell: days, what } = level.row;
     // What sold the day it was listed still took some part of a day.
     return what === "sold" && days !== undefined ? [{ ...level, value: Math.log(Math.max(days, 0.5)) }] : [];
   });
-  const prior = {
-    spread: resalePrior.daysSpread,
-    degreesOfFreedom: resalePrior.degreesOfFreedom,
-    extraSpread: 0,
-  };
-  const prediction = predictNext(rows, prior);
+  const prediction = predictNext(rows, daysPrior);
   if (!prediction) return null;
   const { middle, halfWidth } = prediction;
   const days = (log: number) => Math.round(Math.exp(log));
@@ -87,6 +96,34 @@ function applied(
 }
 
 /**
+ * What things would sell for today, for several things: prices are converted and adjustments fitted once. See `estimateResale`.
+ */
+export function resaleEstimator(
+  evidence: readonly Evidence[],
+  settings: ResaleSettings,
+  today: string,
+): (subject: Subject) => Resale {
+  const { prices, withoutRate } = converted(evidence, settings);
+  const fitted = fitAdjustments(evidence, settings.adjustments);
+  return (subject) => {
+    const levels = prices
+      .map((price) => priceLevel(price, subject, fitted.adjustments, today))
+      .filter((level) => level !== null);
+    const prediction = predictNext(levels, { ...pricePrior, extraSpread: unknownSpread(subject) });
+    if (!prediction)
+      return { known: false, question: resaleQuestion(subject, leftOut(subject, withoutRate)) };
+    return {
+      ...interval(prediction),
+      known: true,
+      currency: settings.currency,
+      daysToSell: daysToSell(levels),
+      basis: basisOf(levels, prediction.shares),
+      adjustments: applied(levels, fitted, today),
+    };
+  };
+}
+
+/**
  * What a thing would sell for today, from noted prices: the middle of the next price with its 95 % interval, in whole minor units of
  * the bench's currency. Prices are brought to the thing's condition, extras and season by the adjustments (fitted, where those say
  * so), weighed by how recent and how close they are, and spread as Student's t, so that few prices give a wide interval. Where no
@@ -98,30 +135,5 @@ export function estimateResale(
   settings: ResaleSettings,
   today: string,
 ): Resale {
-  const { prices, withoutRate } = converted(evidence, settings);
-  const fitted = fitAdjustments(evidence, settings.adjustments);
-  const levels = prices
-    .map((price) => priceLevel(price, subject, fitted.adjustments, today))
-    .filter((level) => level !== null);
-  const prior = {
-    spread: resalePrior.spread,
-    degreesOfFreedom: resalePrior.degreesOfFreedom,
-    extraSpread: unknownSpread(subject),
-  };
-  const prediction = predictNext(levels, prior);
-  if (!prediction) return { known: false, question: resaleQuestion(subject, leftOut(subject, withoutRate)) };
-  const { middle, halfWidth, effectiveCount, shares } = prediction;
-  return {
-    known: true,
-    currency: settings.currency,
-    valueMinor: roundMinor(Math.exp(middle)),
-    lowMinor: roundMinor(Math.exp(middle - halfWidth)),
-    highMinor: roundMinor(Math.exp(middle + halfWidth)),
-    // Of the normal that has the same 95 % interval: with few prices wider than the t's own middle.
-    sigmaLog: halfWidth / normal975,
-    daysToSell: daysToSell(levels),
-    effectiveCount,
-    basis: basisOf(levels, shares),
-    adjustments: applied(levels, fitted, today),
-  };
+  return resaleEstimator(evidence, settings, today)(subject);
 }

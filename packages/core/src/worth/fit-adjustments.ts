@@ -1,13 +1,15 @@
-import { type AdjustmentName, adjustmentOf, extrasMatter, monthOf } from "./adjusted-price.ts";
+import { type AdjustmentName, extrasMatter, gradeName, monthOf } from "./adjusted-price.ts";
 import { modelWords } from "./closeness.ts";
 import type { Adjustments } from "./cost-settings.ts";
-import type { Condition, Evidence } from "./evidence.ts";
+import type { Evidence } from "./evidence.ts";
 import { resalePrior } from "./resale-prior.ts";
+
+type FactorName = Exclude<AdjustmentName, "season">;
 
 /** Adjustments moved towards evidence, and how many prices each rests on (0: the figure of the settings). */
 export interface FittedAdjustments {
   readonly adjustments: Adjustments;
-  readonly fittedFrom: Readonly<Record<Exclude<AdjustmentName, "season">, number>> & {
+  readonly fittedFrom: Readonly<Record<FactorName, number>> & {
     /** By month, January first. */
     readonly season: readonly number[];
   };
@@ -21,40 +23,77 @@ export const fewestPricesOfMonth = 6;
 /** How far off a factor of the settings may well be, in logarithms: from memory. It decides how soon evidence outweighs it. */
 const factorSpread = 0.15;
 
-/** Whether a price has the trait; null where that is not known or does not count. */
-type Trait = (row: Evidence) => boolean | null;
+/** Factors hang together (what is asked is often what is as new), so each is fitted again with the others moved: so many times. */
+const sweeps = 6;
 
-const asked: Trait = (row) => row.what === "asked";
+const factorNames = ["askedOverSold", "asNew", "fair", "poor", "noCover", "noWrench"] as const;
 
-function grade(condition: Condition): Trait {
-  return (row) => (row.condition === condition ? true : row.condition === "good" ? false : null);
+/** A price with what its factors are about. A trait is true, false, or null where that is not known or does not count. */
+interface TraitRow {
+  readonly log: number;
+  readonly traits: Readonly<Record<FactorName, boolean | null>>;
+  readonly month: number;
 }
 
-function lacks(extra: "cover" | "wrench"): Trait {
-  return (row) => (row[extra] === undefined || !extrasMatter(row, extra) ? null : !row[extra]);
+function traitRow(row: Evidence): TraitRow {
+  const lacks = (extra: "cover" | "wrench") =>
+    row[extra] === undefined || !extrasMatter(row, extra) ? null : !row[extra];
+  // A grade is told from good, and from good alone.
+  const grade = row.condition === undefined ? undefined : gradeName(row.condition);
+  const isGrade = (name: "asNew" | "fair" | "poor") =>
+    grade === name ? true : grade === null ? false : null;
+  return {
+    log: Math.log(row.price.amountMinor),
+    month: monthOf(row.on),
+    traits: {
+      askedOverSold: row.what === "asked",
+      asNew: isGrade("asNew"),
+      fair: isGrade("fair"),
+      poor: isGrade("poor"),
+      noCover: lacks("cover"),
+      noWrench: lacks("wrench"),
+    },
+  };
 }
 
 /** Prices that differ in nothing known but what is adjusted for: one model, hand, number, adapter and currency. */
 function groupKey(row: Evidence): string | null {
   const model = row.modelId ?? modelWords(row);
-  if (model === undefined) return null;
-  const { kind, hand, clubType, clubNumber, adapter, adapterFamily, price } = row;
-  return JSON.stringify([model, kind, hand, clubType, clubNumber, adapter, adapterFamily, price.currency]);
+  if (model === undefined || row.price.amountMinor <= 0) return null;
+  const { kind, year, hand, clubType, clubNumber, adapter, adapterFamily, price } = row;
+  return JSON.stringify([
+    model,
+    kind,
+    year,
+    hand,
+    clubType,
+    clubNumber,
+    adapter,
+    adapterFamily,
+    price.currency,
+  ]);
 }
 
-function groupsOf(evidence: readonly Evidence[]): Evidence[][] {
-  const groups = new Map<string, Evidence[]>();
-  for (const row of evidence) {
-    const key = row.price.amountMinor > 0 ? groupKey(row) : null;
+/** In one order whatever order they come in, so that not even the last bit of a sum depends on it. */
+function groupsOf(evidence: readonly Evidence[]): TraitRow[][] {
+  const groups = new Map<string, TraitRow[]>();
+  for (const row of [...evidence].sort((one, other) => (one.id < other.id ? -1 : 1))) {
+    const key = groupKey(row);
     if (key === null) continue;
     const group = groups.get(key);
-    if (group) group.push(row);
-    else groups.set(key, [row]);
+    if (group) group.push(traitRow(row));
+    else groups.set(key, [traitRow(row)]);
   }
   return [...groups.values()].filter((group) => group.length > 1);
 }
 
-const meanOf = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+/** The logarithm of a price with every factor taken out of it. */
+function footing({ log, traits, month }: TraitRow, adjustments: Adjustments): number {
+  return factorNames.reduce(
+    (level, name) => (traits[name] ? level - Math.log(adjustments[name]) : level),
+    log - Math.log(adjustments.season[month] ?? 1),
+  );
+}
 
 interface Contrast {
   /** Mean difference of the logarithm of the price, with the trait less without it. */
@@ -65,23 +104,36 @@ interface Contrast {
   readonly without: number;
 }
 
-function contrast(groups: readonly Evidence[][], trait: Trait, level: (row: Evidence) => number): Contrast {
-  const found = groups
-    .map((group) => ({
-      having: group.filter((row) => trait(row) === true).map(level),
-      lacking: group.filter((row) => trait(row) === false).map(level),
-    }))
-    .filter(({ having, lacking }) => having.length > 0 && lacking.length > 0)
-    .map(({ having, lacking }) => ({
-      difference: meanOf(having) - meanOf(lacking),
-      pairs: (having.length * lacking.length) / (having.length + lacking.length),
-      withIt: having.length,
-      without: lacking.length,
-    }));
+function contrastIn(group: readonly TraitRow[], trait: (row: TraitRow) => boolean | null, at: Adjustments) {
+  // Without the trait first, with it second.
+  const sum: [number, number] = [0, 0];
+  const count: [number, number] = [0, 0];
+  for (const row of group) {
+    const has = trait(row);
+    if (has === null) continue;
+    sum[has ? 1 : 0] += footing(row, at);
+    count[has ? 1 : 0] += 1;
+  }
+  const [without, withIt] = count;
+  if (without === 0 || withIt === 0) return null;
+  const pairs = (withIt * without) / (withIt + without);
+  return { difference: sum[1] / withIt - sum[0] / without, pairs, withIt, without };
+}
+
+function contrast(
+  groups: readonly (readonly TraitRow[])[],
+  trait: (row: TraitRow) => boolean | null,
+  at: Adjustments,
+): Contrast {
+  const found = groups.map((group) => contrastIn(group, trait, at)).filter((one) => one !== null);
   const sum = (of: (one: Contrast) => number) => found.reduce((total, one) => total + of(one), 0);
   const pairs = sum((one) => one.pairs);
-  const difference = pairs > 0 ? sum((one) => one.pairs * one.difference) / pairs : 0;
-  return { difference, pairs, withIt: sum((one) => one.withIt), without: sum((one) => one.without) };
+  return {
+    difference: pairs > 0 ? sum((one) => one.pairs * one.difference) / pairs : 0,
+    pairs,
+    withIt: sum((one) => one.withIt),
+    without: sum((one) => one.without),
+  };
 }
 
 interface Fit {
@@ -98,66 +150,39 @@ function shrunk(setting: number, found: Contrast, fewest: number): Fit {
   return { factor: Math.min(5, Math.exp(log)), from: found.withIt + found.without };
 }
 
-const traits: readonly (readonly [Exclude<AdjustmentName, "season">, Trait])[] = [
-  ["askedOverSold", asked],
-  ["asNew", grade("as-new")],
-  ["fair", grade("fair")],
-  ["poor", grade("poor")],
-  ["noCover", lacks("cover")],
-  ["noWrench", lacks("wrench")],
-];
-
-/** A price as it would be if only this trait were left in it: everything else brought to one footing by the factors so far. */
-function levelWith(adjustments: Adjustments) {
-  return (row: Evidence) => {
-    const footing = { ...row, condition: "good", cover: true, wrench: true } as const;
-    return Math.log(row.price.amountMinor) + adjustmentOf(row, footing, adjustments, row.on).logFactor;
-  };
-}
-
-function fitSeason(groups: readonly Evidence[][], adjustments: Adjustments): Fit[] {
-  const level = levelWith(adjustments);
-  const seasonless = (row: Evidence) => level(row) - Math.log(adjustments.season[monthOf(row.on)] ?? 1);
-  return adjustments.season.map((setting, month) => {
-    // A month's own prices as they are, against those of other months without their season.
-    const compared = (row: Evidence) => (monthOf(row.on) === month ? level(row) : seasonless(row));
-    return shrunk(
-      setting,
-      contrast(groups, (row) => monthOf(row.on) === month, compared),
-      fewestPricesOfMonth,
-    );
-  });
+/** One factor after another, each with all the others as they have been moved so far. */
+function swept(groups: readonly TraitRow[][], settings: Adjustments, fitted: FittedAdjustments) {
+  let { adjustments } = fitted;
+  const fittedFrom = { ...fitted.fittedFrom, season: [...fitted.fittedFrom.season] };
+  for (const name of factorNames) {
+    const found = contrast(groups, (row) => row.traits[name], { ...adjustments, [name]: 1 });
+    const { factor, from } = shrunk(settings[name], found, fewestPricesToFit);
+    adjustments = { ...adjustments, [name]: factor };
+    fittedFrom[name] = from;
+  }
+  for (const month of settings.season.keys()) {
+    const found = contrast(groups, (row) => row.month === month, {
+      ...adjustments,
+      season: adjustments.season.with(month, 1),
+    });
+    const { factor, from } = shrunk(settings.season[month] ?? 1, found, fewestPricesOfMonth);
+    adjustments = { ...adjustments, season: adjustments.season.with(month, factor) };
+    fittedFrom.season[month] = from;
+  }
+  return { adjustments, fittedFrom };
 }
 
 /**
  * Moves each factor towards what prices of the same model show, where there are at least `fewestPricesToFit` with and without the
- * trait (`fewestPricesOfMonth` for a month), by shrinkage: the more pairs, the nearer the evidence. One after another, each with those
- * before it already moved; the factors that come later stand as the settings have them. Returned as they are when `fit` is off.
+ * trait (`fewestPricesOfMonth` for a month), by shrinkage: the more pairs, the nearer the evidence. Returned as they are when `fit` is off.
  */
 export function fitAdjustments(evidence: readonly Evidence[], adjustments: Adjustments): FittedAdjustments {
-  const fittedFrom = { askedOverSold: 0, asNew: 0, fair: 0, poor: 0, noCover: 0, noWrench: 0 };
-  const noSeason = adjustments.season.map(() => 0);
-  if (!adjustments.fit) return { adjustments, fittedFrom: { ...fittedFrom, season: noSeason } };
-  const groups = groupsOf(inOneOrder(evidence));
-  let fitted = adjustments;
-  for (const [name, trait] of traits) {
-    const level = deseasoned(levelWith({ ...fitted, [name]: 1 }), fitted);
-    const { factor, from } = shrunk(fitted[name], contrast(groups, trait, level), fewestPricesToFit);
-    fitted = { ...fitted, [name]: factor };
-    fittedFrom[name] = from;
-  }
-  const season = fitSeason(groups, fitted);
-  return {
-    adjustments: { ...fitted, season: season.map(({ factor }) => factor) },
-    fittedFrom: { ...fittedFrom, season: season.map(({ from }) => from) },
-  };
-}
-
-function deseasoned(level: (row: Evidence) => number, { season }: Adjustments) {
-  return (row: Evidence) => level(row) - Math.log(season[monthOf(row.on)] ?? 1);
-}
-
-/** So that not even the last bit of a sum depends on the order in which prices were noted. */
-function inOneOrder(evidence: readonly Evidence[]): Evidence[] {
-  return [...evidence].sort((one, other) => (one.id < other.id ? -1 : one.id > other.id ? 1 : 0));
+  const noPrices = { askedOverSold: 0, asNew: 0, fair: 0, poor: 0, noCover: 0, noWrench: 0 };
+  const start = { adjustments, fittedFrom: { ...noPrices, season: adjustments.season.map(() => 0) } };
+  if (!adjustments.fit) return start;
+  const groups = groupsOf(evidence);
+  let fitted: FittedAdjustments = start;
+  for (let sweep = 0; sweep < sweeps && groups.length > 0; sweep += 1)
+    fitted = swept(groups, adjustments, fitted);
+  return fitted;
 }
