@@ -45,6 +45,17 @@ export function resolveBench(
   return made.ok ? { ok: true, resolution: resolveReady(made.ready, about) } : made;
 }
 
+/** The clubs of a bench that is ready, the best first, and what it lacks: what a judgement of worth needs, and no more. */
+export function clubsAndWants(ready: ReadyBench, about?: string): Pick<Resolution, "clubs" | "wants"> {
+  const { graph, index } = ready;
+  const limit = graph.goal.limit ?? limitByDefault;
+  const tally = tallyPairs(ready, graph.goal.skill ?? skillByDefault, limit, about);
+  return {
+    clubs: tally.clubs.flatMap(({ way }) => (way ? [clubOf(way, graph)] : [])),
+    wants: wantsOf(tally, graph, index, about).slice(0, limit),
+  };
+}
+
 /** The same for a bench that is ready, so that it can be asked about one part after another. */
 export function resolveReady(ready: ReadyBench, about?: string): Resolution {
   const { graph, index } = ready;

@@ -1,5 +1,6 @@
 import type { Part } from "../parts/part.ts";
 import type { Candidate } from "./candidate-clubs.ts";
+import type { Cluster } from "./clusters.ts";
 import type { DealLine, DealReason } from "./deal.ts";
 import type { DealContext } from "./deal-context.ts";
 import { certain, type Gain } from "./gain.ts";
@@ -18,13 +19,19 @@ function salesOf(
   const rest = things.flatMap(({ parts, asItIs }) => {
     const left = parts.filter(({ id }) => !taken.has(id));
     if (left.length === parts.length) return asItIs.sale ?? [];
-    return sellable(left).flatMap((part) => thingOf([part], context).sale ?? []);
+    return leftovers(left, taken, context).flatMap((piece) => thingOf(piece, context).sale ?? []);
   });
   return [...chosen.flatMap(({ sale }) => sale ?? []), ...worthSelling(rest)];
 }
 
-/** Loose parts that somebody would buy: a grip off a shaft is not one of them. */
-const sellable = (parts: readonly Part[]): Part[] => parts.filter(({ kind }) => kind !== "grip");
+/** What is left of a thing: whole clubs of a set stay whole, pieces of a club that was taken apart are loose. A grip off a shaft is no piece that sells. */
+function leftovers(left: readonly Part[], taken: ReadonlySet<string>, context: DealContext): Cluster[] {
+  const isWhole = (club: Cluster) => club.every(({ id }) => !taken.has(id));
+  const clubs = [...new Set(left.map(({ id }) => context.clusterOf(id)))];
+  const loose = (club: Cluster) =>
+    club.filter(({ id, kind }) => !taken.has(id) && kind !== "grip").map((part) => [part]);
+  return clubs.flatMap((club) => (isWhole(club) ? [club] : loose(club)));
+}
 
 /** What costs more to sell than it brings is not sold. */
 export const worthSelling = (sales: readonly Sale[]): Sale[] => sales.filter(({ gain }) => gain.value > 0);

@@ -1,8 +1,8 @@
 import type { Joint } from "../parts/joint.ts";
 import type { Part, PartKind } from "../parts/part.ts";
 import { type ReadyBench, readyBench } from "../resolve/ready-bench.ts";
-import { resolveReady } from "../resolve/resolve-bench.ts";
-import type { Resolution } from "../resolve/result.ts";
+import { clubsAndWants } from "../resolve/resolve-bench.ts";
+import type { Club, Want } from "../resolve/result.ts";
 import { type Cluster, clustersOf } from "./clusters.ts";
 import type { CostSettings } from "./cost-settings.ts";
 import type { DealInput } from "./deal-input.ts";
@@ -12,6 +12,11 @@ import { type ModelFinder, modelFinder } from "./model-finder.ts";
 import { countingIds, type ListingParts, partsOfListing } from "./parts-of-listing.ts";
 import type { Resale } from "./resale.ts";
 import { unsoldBench } from "./unsold-bench.ts";
+
+export interface Answers {
+  readonly clubs: readonly Club[];
+  readonly wants: readonly Want[];
+}
 
 /** What every step of a judgement looks things up in. */
 export interface DealContext {
@@ -26,10 +31,10 @@ export interface DealContext {
   readonly isOffered: (id: string) => boolean;
   readonly clusterOf: (id: string) => Cluster;
   readonly resale: (subject: Subject) => Resale;
-  /** What the bench with the listing on it comes to for one part; without one, for all of them. */
-  readonly resolveWith: (about?: string) => Resolution;
+  /** What the bench with the listing on it comes to for one part. */
+  readonly resolveWith: (about: string) => Answers;
   /** What the bench as it is comes to for one of its parts. */
-  readonly resolveWithout: (about: string) => Resolution;
+  readonly resolveWithout: (about: string) => Answers;
 }
 
 /** Most clubs looked at for one part: the best ones come first. */
@@ -56,9 +61,11 @@ export function dealContext(input: DealInput): DealContext {
     joints,
     isOffered: (id) => offered.itemOf.has(id),
     clusterOf: (id) => clusters.get(id) ?? [],
-    resale: remembered((subject) => estimateResale(subject, input.evidence, input.costs, input.today)),
-    resolveWith: (about) => resolveReady(readyWith(), about),
-    resolveWithout: (about) => resolveReady(readyWithout(), about),
+    resale: remembered((subject: Subject) =>
+      estimateResale(subject, input.evidence, input.costs, input.today),
+    ),
+    resolveWith: remembered((about: string) => clubsAndWants(readyWith(), about)),
+    resolveWithout: remembered((about: string) => clubsAndWants(readyWithout(), about)),
   };
 }
 
@@ -87,12 +94,14 @@ function once<T>(make: () => T): () => T {
   };
 }
 
-/** Estimates each subject once. */
-function remembered(estimate: (subject: Subject) => Resale): (subject: Subject) => Resale {
-  const known = new Map<string, Resale>();
-  return (subject) => {
-    const key = JSON.stringify(subject);
-    const found = known.get(key) ?? estimate(subject);
+/** Answers each question once. */
+function remembered<Question, Answer>(
+  answer: (question: Question) => Answer,
+): (question: Question) => Answer {
+  const known = new Map<string, Answer>();
+  return (question) => {
+    const key = JSON.stringify(question);
+    const found = known.get(key) ?? answer(question);
     known.set(key, found);
     return found;
   };

@@ -11,29 +11,36 @@ export interface Swing {
   readonly decides: boolean;
 }
 
-/** What would settle the clubs that wait for a fact: facts of the listing are the seller's to tell, others the user's. */
+/**
+ * What would settle the clubs that wait for a fact: facts of the listing are the seller's to tell, others the user's. The
+ * clubs that the best answer would build carry the swing; about the others only the seller is asked.
+ */
 export function settlingQuestions(
   candidates: readonly Candidate[],
-  { swingMinor, decides }: Swing,
+  hoped: ReadonlySet<Candidate>,
+  swing: Swing,
   { offered }: DealContext,
 ): DealQuestion[] {
-  const open = candidates.filter(({ club }) => club.verdict === "unsettled");
-  const questions = open.flatMap(({ club }) =>
-    club.questions.map(({ part, field, text }): DealQuestion => {
-      const place = listingField(part, field, offered);
-      return place === undefined
-        ? {
-            to: "you",
-            field: `${part}.${field}`,
-            text: `Of ${part} on your bench: ${text}`,
-            swingMinor,
-            decides,
-          }
-        : { to: "seller", field: place, text, swingMinor, decides };
-    }),
-  );
-  return questions;
+  return candidates.flatMap((candidate) => {
+    const { club } = candidate;
+    if (club.verdict !== "unsettled") return [];
+    const isHoped = hoped.has(candidate);
+    const worth = isHoped ? swing : { swingMinor: 0, decides: false };
+    return club.questions.flatMap(({ part, field, text }): DealQuestion[] => {
+      const place = field === triedField ? undefined : listingField(part, field, offered);
+      if (place !== undefined) return [{ to: "seller", field: place, text, ...worth }];
+      return isHoped
+        ? [{ to: "you", field: `${part}.${field}`, text: forUser(part, text, offered), ...worth }]
+        : [];
+    });
+  });
 }
+
+/** Whether an adapter fits across generations is for whoever has both in the hand. */
+const triedField = "tried";
+
+const forUser = (part: string, text: string, { itemOf }: DealContext["offered"]) =>
+  itemOf.has(part) ? text : `Of ${part} on your bench: ${text}`;
 
 /** What a buyer looks at on a head and on a shaft before it is swung, where the words neither assert nor deny it. */
 const looks = [

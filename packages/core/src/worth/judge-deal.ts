@@ -40,9 +40,8 @@ export function judgeDeal(input: DealInput): Deal {
   const settled = candidates.filter(({ club }) => club.verdict !== "unsettled");
   const alternatives = waysOf(desk, settled);
   const mostMinor = mostToPay(alternatives);
-  const hoped =
-    candidates.length > settled.length ? [build(desk, candidates), ...alternatives] : alternatives;
-  const hopedMinor = mostToPay(hoped);
+  const hoped = candidates.length > settled.length ? chooseClubs(candidates, things, context) : [];
+  const hopedMinor = mostToPay([built(desk, hoped), ...alternatives]);
   const asked = priceQuestions(things, candidates, mostMinor === undefined);
   const { verdict, reasons } = dealVerdict({
     listing: input.listing,
@@ -58,7 +57,7 @@ export function judgeDeal(input: DealInput): Deal {
   };
   const isCareful = cares.some(({ code }) => code === "price-far-under");
   const questions = rankedQuestions([
-    ...settlingQuestions(candidates, swing, context),
+    ...settlingQuestions(candidates, new Set(hoped), swing, context),
     ...faultQuestions(things, mostMinor ?? 0, isCareful, context),
     ...moneyQuestions(desk),
     ...here.questions,
@@ -89,7 +88,7 @@ function waysOf(desk: Desk, candidates: readonly Candidate[]): Alternative[] {
   const asItIs = sellAsItIs(things);
   const apart = partOut(things, context);
   return [
-    build(desk, candidates),
+    built(desk, chooseClubs(candidates, things, context), candidates.length),
     wait.sum ? reckon(wait.sum) : closedWay("wait", wait.why),
     "sum" in asItIs ? reckon(asItIs.sum) : closedWay("sell-as-it-is", asItIs.why),
     "sum" in apart ? reckon(apart.sum) : closedWay("part-out", apart.why),
@@ -97,13 +96,16 @@ function waysOf(desk: Desk, candidates: readonly Candidate[]): Alternative[] {
   ];
 }
 
-function build({ context, things, here, askingMinor }: Desk, candidates: readonly Candidate[]): Alternative {
-  const chosen = chooseClubs(candidates, things, context);
+/** Building these clubs, which the candidates were found to allow. */
+function built(
+  { context, things, here, askingMinor }: Desk,
+  chosen: readonly Candidate[],
+  found = 0,
+): Alternative {
   if (chosen.length > 0)
     return alternativeOf(buildSum(chosen, things, context), here, askingMinor ?? 0, context.costs);
-  const unpriced = candidates.length > 0;
   return closedWay("build-now", [
-    unpriced
+    found > 0
       ? { code: "no-evidence", text: "nobody knows what the finished club would sell for" }
       : { code: "nothing-to-build", text: "it makes no club with what is here, within the skill you allow" },
   ]);

@@ -12,12 +12,12 @@ export interface ListingParts {
   readonly joints: readonly Joint[];
   /** For each part, the place of its item in the listing. */
   readonly itemOf: ReadonlyMap<string, number>;
-  /** For each item, the things that are sold as one: the ids of their parts. */
+  /** For each item, the things that are sold as one, a set among them: the ids of their parts. */
   readonly things: readonly (readonly (readonly string[])[])[];
 }
 
-/** Copies of one thing that are made into parts; more than these are beyond any bench. */
-const copiesMax = 60;
+/** Things of one item that are made into parts; more than these are beyond any bench. */
+const piecesMax = 60;
 
 /**
  * The draft parts behind a listing: a complete club is its parts with their joints made, a set is its clubs. Only what the
@@ -33,15 +33,18 @@ export function partsOfListing(
   const parts: Part[] = [];
   const joints: Joint[] = [];
   const itemOf = new Map<string, number>();
-  const things = listing.items.map((item, place) =>
-    copiesOf(item).map((copy) => {
-      const made = partsOfItem(copy, finder, idFor);
-      parts.push(...made.parts);
-      joints.push(...made.joints);
-      for (const { id } of made.parts) itemOf.set(id, place);
-      return made.parts.map(({ id }) => id);
-    }),
-  );
+  const make = (piece: ListingItem, place: number) => {
+    const made = partsOfItem(piece, finder, idFor);
+    parts.push(...made.parts);
+    joints.push(...made.joints);
+    for (const { id } of made.parts) itemOf.set(id, place);
+    return made.parts.map(({ id }) => id);
+  };
+  const things = listing.items.map((item, place) => {
+    const clubs = clubsOfSet(item);
+    const copies = Math.min(item.quantity, Math.max(1, Math.floor(piecesMax / clubs.length)));
+    return Array.from({ length: copies }, () => clubs.flatMap((club) => make(club, place)));
+  });
   return { parts, joints, itemOf, things };
 }
 
@@ -55,17 +58,14 @@ export function countingIds(stem: string): (kind: PartKind) => string {
   };
 }
 
-/** One item for each thing: as many as there are, and one for each club of a set. */
-function copiesOf(item: ListingItem): ListingItem[] {
+/** The clubs of a set, each an item of its own; one thing alone where it is no set. A set's loft is nobody's in it. */
+function clubsOfSet(item: ListingItem): ListingItem[] {
   const numbers = item.clubNumber === null ? [null] : setNumbers(item.clubNumber);
-  const set = numbers.map((clubNumber) => ({
+  return numbers.map((clubNumber) => ({
     ...item,
     clubNumber,
     loftDeg: numbers.length > 1 ? null : item.loftDeg,
   }));
-  return Array.from({ length: item.quantity }, () => set)
-    .flat()
-    .slice(0, copiesMax);
 }
 
 interface Made {

@@ -54,7 +54,9 @@ export function partOut(things: readonly OfferedThing[], context: DealContext): 
   const apart = things.filter(({ parts }) => has(parts, "head") && has(parts, "shaft"));
   if (apart.length === 0)
     return { why: [{ code: "nothing-to-part", text: "there is nothing to take apart" }] };
-  const pieces = apart.flatMap(({ parts }) => piecesOf(parts).map((piece) => thingOf(piece, context)));
+  const pieces = apart.flatMap(({ parts }) =>
+    piecesOf(parts, context).map((piece) => thingOf(piece, context)),
+  );
   const rest = things.filter((thing) => !apart.includes(thing)).flatMap(({ asItIs }) => asItIs.sale ?? []);
   const sales = worthSelling([...pieces.flatMap(({ sale }) => sale ?? []), ...rest]);
   if (pieces.every(({ sale }) => sale === undefined))
@@ -84,16 +86,29 @@ export function partOut(things: readonly OfferedThing[], context: DealContext): 
 
 const has = (parts: Cluster, kind: Part["kind"]) => parts.some((part) => part.kind === kind);
 
-/** The head, the shaft with what stays on it, and whatever else came along. */
-function piecesOf(parts: Cluster): Cluster[] {
-  const onShaft = (part: Part) => part.kind === "shaft" || part.kind === "adapter" || part.kind === "grip";
-  return [parts.filter(onShaft), ...parts.filter((part) => !onShaft(part)).map((part) => [part])];
+/** Of each club the head, and the shaft with what stays on it; and whatever else came along. */
+function piecesOf(parts: Cluster, context: DealContext): Cluster[] {
+  const clubs = [...new Set(parts.map(({ id }) => context.clusterOf(id)))];
+  return clubs.flatMap(piecesOfClub);
 }
 
-/** A screw is turned where there is an adapter; glue is softened where there is none. */
-function undoing({ parts }: OfferedThing, { input }: DealContext) {
-  const name = has(parts, "adapter") ? "unscrew" : "pull-head";
-  return input.reference.work.find(({ step }) => step === name) ?? [];
+function piecesOfClub(parts: Cluster): Cluster[] {
+  const onShaft = (part: Part) => part.kind === "shaft" || part.kind === "adapter" || part.kind === "grip";
+  const shaft = parts.filter(onShaft);
+  return [
+    ...(shaft.length > 0 ? [shaft] : []),
+    ...parts.filter((part) => !onShaft(part)).map((part) => [part]),
+  ];
+}
+
+/** For each head with a shaft in it: a screw is turned where there is an adapter; glue is softened where there is none. */
+function undoing({ parts }: OfferedThing, { input, clusterOf }: DealContext) {
+  return parts.flatMap((part) => {
+    const club = part.kind === "head" ? clusterOf(part.id) : [];
+    if (!has(club, "shaft")) return [];
+    const name = has(club, "adapter") ? "unscrew" : "pull-head";
+    return input.reference.work.find(({ step }) => step === name) ?? [];
+  });
 }
 
 function withinSkill(steps: readonly { readonly skill: string }[], { input }: DealContext): boolean {

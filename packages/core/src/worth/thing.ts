@@ -11,7 +11,6 @@ import { unsafeFaults } from "./unsafe-faults.ts";
 
 /** Something that is sold as one: a club, a shaft with what is on it, or a loose part. */
 export interface Thing {
-  readonly kind: ItemKind;
   readonly title: string;
   readonly parts: Cluster;
   readonly resale: Resale;
@@ -26,8 +25,18 @@ const find = <K extends Part["kind"]>(parts: Cluster, kind: K) =>
 export function thingOf(parts: Cluster, context: DealContext): Thing {
   const { kind, title, subject } = describe(parts, context);
   const resale = context.resale(subject);
-  const sale = unsafeFaults(parts).length > 0 ? undefined : saleOf(title, kind, resale, context.costs);
-  return { kind, title, parts, resale, sale };
+  return { title, parts, resale, sale: saleOfThing(title, kind, parts, resale, context) };
+}
+
+/** A thing's sale; nothing where a fault forbids that it is sold to be swung. */
+export function saleOfThing(
+  title: string,
+  kind: ItemKind,
+  parts: Cluster,
+  resale: Resale,
+  { costs }: DealContext,
+): Sale | undefined {
+  return unsafeFaults(parts).length > 0 ? undefined : saleOf(title, kind, resale, costs);
 }
 
 function describe(

@@ -51,7 +51,7 @@ function wantsOf({ parts }: OfferedThing, context: DealContext): Want[] {
   const complete = parts.some(({ kind }) => kind === "head") && parts.some(({ kind }) => kind === "shaft");
   const lead = parts.find(({ kind }) => kind === "head" || kind === "shaft");
   if (complete || !lead) return [];
-  return [...context.resolveWith(lead.id).wants].slice(0, wantsMax);
+  return context.resolveWith(lead.id).wants.slice(0, wantsMax);
 }
 
 /** Wants looked at for one part: those that complete most come first. */
@@ -78,18 +78,17 @@ function waitingFor(thing: OfferedThing, want: Want, context: DealContext): OneW
   const seen = seenForWant(want, input.sightings, finder, costs, input.today);
   const arrivals = arrivalsOf(seen);
   const belief = priceBeliefOf(seen.pricesMinor, pricePrior(want, sale, context));
-  const outsideMinor = Math.max(0, thing.asItIs.sale?.gain.value ?? 0);
-  const waitAt = (priceNet: number) =>
+  const waitAt = (side: keyof Gain) =>
     waitForPart({
-      valueMinor: priceNet - work.totalMinor - shelfMinor,
+      valueMinor: sale.gain[side] - work.totalMinor - shelfMinor,
       ratePerWeek: arrivals.ratePerWeek,
       prices: logNormalPrices(belief),
       holdingPerWeekMinor: costs.holdingPerWeekMinor,
       discountPerYearPercent: costs.discountPerYearPercent,
-      outsideMinor,
+      outsideMinor: Math.max(0, thing.asItIs.sale?.gain[side] ?? 0),
       deadlineWeeks: costs.deadlineWeeks,
     });
-  const answer = waitAt(sale.gain.value);
+  const answer = waitAt("value");
   return {
     thing,
     sale,
@@ -99,8 +98,8 @@ function waitingFor(thing: OfferedThing, want: Want, context: DealContext): OneW
     waits: answer.waits,
     gain: {
       value: answer.valueMinor,
-      low: waitAt(sale.gain.low).valueMinor,
-      high: waitAt(sale.gain.high).valueMinor,
+      low: waitAt("low").valueMinor,
+      high: waitAt("high").valueMinor,
     },
     answer: {
       want: want.id,

@@ -100,6 +100,6 @@ export function closedWay(way: Way, reasons: readonly DealReason[]): Alternative
 export function daysOfSales(sales: readonly Sale[], after: number): Days | null {
   const known = sales.flatMap(({ days }) => days ?? []);
   if (known.length === 0 || known.length < sales.length) return null;
-  const last = (pick: (days: Days) => number) => after + Math.max(...known.map(pick));
+  const last = (pick: (days: Days) => number) => Math.round(after + Math.max(...known.map(pick)));
   return { value: last(({ value }) => value), low: last(({ low }) => low), high: last(({ high }) => high) };
 }
