@@ -1,0 +1,32 @@
+import { checkReader } from "./read-table.test-kit.ts";
+import { readYear } from "./read-year.ts";
+
+checkReader(readYear, [
+  ["2019 model", "2019 = 2019"],
+  ["2021 Ombrel driver", "2021 = 2021"],
+  ["selling my 2005 Orvane Gorsewick", "2005 = 2005"],
+  ["RH stiff, 2018 Skerrick head", "2018 = 2018"],
+  ["the 2020 version", "2020 = 2020"],
+  ["year: 2017", "2017 = 2017"],
+  ["model year 2016", "2016 = 2016"],
+  ["Modelljahr 2019", "2019 = 2019"],
+  ["Modell 2019", "2019 = 2019"],
+  ["modèle 2018", "2018 = 2018"],
+  ["modelo 2020", "2020 = 2020"],
+  ["'19 model", "19 = 2019"],
+  ["Ombrel driver (2021)", "2021 = 2021"],
+  ["released in 2022", "2022 = 2022"],
+  ["model: 2015", "2015 = 2015"],
+  ["bought in 2020"],
+  ["bought second hand in 2019, steel shaft"],
+  ["since 2018"],
+  ["used for the 2022 season"],
+  ["Call 087 105 2021 after 6"],
+  ["0772019 2021"],
+  ["£2019"],
+  ["2020/21"],
+  ["played in the 2021 open"],
+  ["purchased May 2023 new"],
+  ["2000 rpm"],
+  ["1990 euros"],
+]);
