@@ -98,7 +98,7 @@ function waitForEver(wait: PartWait, waiting: Waiting, reservation: number): Wai
     valueMinor: roundMinor(reservation),
     waits: true,
     expectedWaitWeeks: costsNothing || takesPerWeek === 0 ? null : 1 / takesPerWeek,
-    chanceWithin: (weeks) => -Math.expm1(-takesPerWeek * Math.max(0, weeks)),
+    chanceWithin: (weeks) => 1 - Math.exp(-takesPerWeek * Math.max(0, weeks)),
   };
 }
 
@@ -112,7 +112,7 @@ function waitUntil(wait: PartWait, waiting: Waiting, reservation: number, deadli
     expectedWaitWeeks: now.weeks,
     chanceWithin: (weeks) => {
       const passed = Math.min(deadlineWeeks, Math.max(0, weeks));
-      return -Math.expm1(leftAt(deadlineWeeks - passed).takes - now.takes);
+      return 1 - Math.exp(leftAt(deadlineWeeks - passed).takes - now.takes);
     },
     thresholds: thresholdsBefore(deadlineWeeks, leftAt).map(({ weeks, left }) => ({
       weeks,
