@@ -53,12 +53,15 @@ function swapper(word) {
 function inventedModels(count, random, word) {
   const makers = Array.from({ length: 60 }, word);
   const models = [];
+  const taken = new Set();
   while (models.length < count) {
     const maker = random.pick(makers);
     const base = word();
     for (let generation = random.step(1, 4, 1); generation > 0 && models.length < count; generation -= 1) {
       const [kind, clubType] = random.pick(kinds);
       const model = base + random.pick(variants);
+      if (taken.has(`${kind} ${clubType} ${model}`)) continue;
+      taken.add(`${kind} ${clubType} ${model}`);
       models.push({ id: `invented-${models.length}`, kind, maker, model, ...(clubType && { clubType }) });
     }
   }
