@@ -30,7 +30,7 @@ export function monthOf(date: string): number {
   return Number(date.slice(5, 7)) - 1;
 }
 
-export function seasonFactor(date: string, adjustments: Adjustments): number {
+function seasonFactor(date: string, adjustments: Adjustments): number {
   return adjustments.season[monthOf(date)] ?? 1;
 }
 

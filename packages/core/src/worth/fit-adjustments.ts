@@ -16,9 +16,9 @@ export interface FittedAdjustments {
 }
 
 /** How many prices of the same models there have to be with a trait, and how many without it, before its factor moves. */
-export const fewestPricesToFit = 3;
+const fewestPricesToFit = 3;
 /** A month's prices also hold whatever else happened that month, so it takes more of them. */
-export const fewestPricesOfMonth = 6;
+const fewestPricesOfMonth = 6;
 
 /** How far off a factor of the settings may well be, in logarithms: from memory. It decides how soon evidence outweighs it. */
 const factorSpread = 0.15;
@@ -173,8 +173,8 @@ function swept(groups: readonly TraitRow[][], settings: Adjustments, fitted: Fit
 }
 
 /**
- * Moves each factor towards what prices of the same model show, where there are at least `fewestPricesToFit` with and without the
- * trait (`fewestPricesOfMonth` for a month), by shrinkage: the more pairs, the nearer the evidence. Returned as they are when `fit` is off.
+ * Moves each factor towards what prices of the same model show, where there are at least three with and without the
+ * trait (six for a month), by shrinkage: the more pairs, the nearer the evidence. Returned as they are when `fit` is off.
  */
 export function fitAdjustments(evidence: readonly Evidence[], adjustments: Adjustments): FittedAdjustments {
   const noPrices = { askedOverSold: 0, asNew: 0, fair: 0, poor: 0, noCover: 0, noWrench: 0 };

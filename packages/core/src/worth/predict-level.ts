@@ -91,7 +91,11 @@ function sharesOf(own: Level | null, others: ClassLevel | null, count: number): 
 
 function levelsOf(rows: readonly WeighedRow[]): { own: Level | null; others: Level[] } {
   const byGroup = new Map<string | null, WeighedRow[]>();
-  for (const row of rows) byGroup.set(row.group, [...(byGroup.get(row.group) ?? []), row]);
+  for (const row of rows) {
+    const group = byGroup.get(row.group);
+    if (group) group.push(row);
+    else byGroup.set(row.group, [row]);
+  }
   const own = byGroup.get(null);
   byGroup.delete(null);
   return { own: own ? levelOf(own) : null, others: [...byGroup.values()].map(levelOf) };
