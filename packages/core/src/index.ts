@@ -21,6 +21,9 @@ export {
   type Postage,
   type Span,
 } from "./listing/listing.ts";
+export { readListing } from "./listing/read-listing.ts";
+export { type ReadyCatalogue, readyCatalogue } from "./listing/ready-catalogue.ts";
+export { splitListings } from "./listing/split-listings.ts";
 export { type Build, buildSchema, type ClubParts } from "./measure/build.ts";
 export type {
   BasisEntry,

@@ -28,6 +28,7 @@ const singleCharacters: ReadonlyMap<string, string> = new Map(
 
 /** One character in its plain form, always as many UTF-16 units as it had. */
 function plainCharacter(character: string): string {
+  if (character >= "!" && character <= "~") return character.toLowerCase();
   if (character === "\n") return "\n";
   if (/\s/u.test(character)) return " ".repeat(character.length);
   const known = singleCharacters.get(character);
@@ -41,13 +42,50 @@ function plainCharacter(character: string): string {
   return " ".repeat(character.length);
 }
 
-/** Prepares a text for the small readers. */
-export function prepareWords(text: string): Words {
-  const plain = Array.from(text, plainCharacter).join("");
-  const tokens = Array.from(plain.matchAll(/\S+/gu), ({ 0: found, index }) => ({
+const tokensOf = (plain: string): Token[] =>
+  Array.from(plain.matchAll(/\S+/gu), ({ 0: found, index }) => ({
     plain: found,
     start: index,
     end: index + found.length,
   }));
-  return { text, plain, tokens };
+
+/** Prepares a text for the small readers. */
+export function prepareWords(text: string): Words {
+  const plain = Array.from(text, plainCharacter).join("");
+  return { text, plain, tokens: tokensOf(plain) };
+}
+
+/** Words of which no two blanks follow one another, with the way back: `places[i]` is where character `i` stands in the whole text. */
+export interface SqueezedWords extends Words {
+  readonly places: readonly number[];
+}
+
+/** Prepares a text and leaves out every blank that follows a blank or a line break, so that spacing cannot change a reading. */
+export function squeezeWords(whole: string): SqueezedWords {
+  const { plain } = prepareWords(whole);
+  const places: number[] = [];
+  let last = "\n";
+  for (let place = 0; place < plain.length; place += 1) {
+    const character = plain[place] as string;
+    if (character === " " && (last === " " || last === "\n")) continue;
+    places.push(place);
+    last = character;
+  }
+  const squeezed = places.map((place) => plain[place]).join("");
+  return {
+    text: places.map((place) => whole[place]).join(""),
+    plain: squeezed,
+    tokens: tokensOf(squeezed),
+    places,
+  };
+}
+
+/** The same words with some of them blanked out, so that no reader takes them for something else. */
+export function maskWords(words: Words, spans: readonly { start: number; end: number }[]): Words {
+  if (spans.length === 0) return words;
+  const characters = words.plain.split("");
+  for (const { start, end } of spans)
+    for (let place = start; place < end; place += 1) if (characters[place] !== "\n") characters[place] = " ";
+  const plain = characters.join("");
+  return { text: words.text, plain, tokens: tokensOf(plain) };
 }

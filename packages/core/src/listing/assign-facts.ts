@@ -1,0 +1,81 @@
+import { clausesOf, type Stretch } from "./clauses.ts";
+import type { ItemDraft } from "./item-draft.ts";
+import { canHave } from "./item-fields.ts";
+import type { Mention } from "./mention.ts";
+import type { Absorbed } from "./read-items.ts";
+
+/** Words by which a fact is said of everything. */
+const ofAll =
+  /(?<![\p{L}])(?:all|both|each|every|everything|they(?:'re| are)?|alle|beide|tous|toutes|les deux|todos|todas|ambos|the lot are)(?![\p{L}])/u;
+
+const isWithin = ({ start, end }: Stretch, at: number) => at >= start && at < end;
+
+const distance = (item: ItemDraft, at: number) =>
+  at < item.first ? item.first - at : at > item.last ? at - item.last : 0;
+
+interface Sheet {
+  readonly plain: string;
+  readonly items: readonly ItemDraft[];
+  readonly absorbed: readonly Absorbed[];
+  readonly foreign: readonly Stretch[];
+}
+
+/** The sentence or line that a place is in. */
+function sentenceAt(plain: string, at: number): Stretch {
+  const before = plain.slice(0, at);
+  const start =
+    Math.max(
+      before.lastIndexOf("\n"),
+      before.lastIndexOf(". "),
+      before.lastIndexOf("! "),
+      before.lastIndexOf("; "),
+      -1,
+    ) + 1;
+  const rest = /\n|[.!;](?= |$)/u.exec(plain.slice(at));
+  return { start, end: rest ? at + rest.index : plain.length };
+}
+
+/** Whether a fact is said of all the things at once. */
+function isOfAll({ plain, items }: Sheet, mention: Mention, clauses: readonly Stretch[]): boolean {
+  if (items.length < 2) return false;
+  const clause = clauses.find((stretch) => isWithin(stretch, mention.start)) ?? mention;
+  if (ofAll.test(plain.slice(clause.start, clause.end))) return true;
+  const sentence = sentenceAt(plain, mention.start);
+  if (
+    ofAll.test(plain.slice(sentence.start, mention.start)) &&
+    !items.some(({ first }) => isWithin(sentence, first))
+  )
+    return true;
+  // A hand in a sentence of its own is the hand of all: "Right handed."
+  const alone = !items.some(({ first, last }) => isWithin(sentence, first) || isWithin(sentence, last - 1));
+  return alone && mention.field === "hand";
+}
+
+/** The items that a fact is said of: all, or the one whose words it stands in, or the nearest that can have it. */
+function ownersOf(sheet: Sheet, mention: Mention, clauses: readonly Stretch[]): ItemDraft[] {
+  const able = sheet.items.filter(({ kind }) => canHave(kind, mention));
+  if (able.length === 0) return [];
+  if (isOfAll(sheet, mention, clauses)) return able;
+  const inside = able.filter((item) => isWithin(item, mention.start));
+  if (inside.length > 0) return inside;
+  const nearest = Math.min(...able.map((item) => distance(item, mention.start)));
+  const near = able.filter((item) => distance(item, mention.start) === nearest);
+  return near;
+}
+
+/** Facts that things bring with them which are not offered are nobody's. */
+function isForeign({ absorbed, foreign }: Sheet, mention: Mention): boolean {
+  const at = (stretch: Stretch) => isWithin(stretch, mention.start);
+  return foreign.some(at) || absorbed.some(at);
+}
+
+/** Gives each fact to the items it is said of. */
+export function assignFacts(sheet: Sheet, mentions: readonly Mention[]): Map<ItemDraft, Mention[]> {
+  const clauses = clausesOf(sheet.plain);
+  const facts = new Map<ItemDraft, Mention[]>(sheet.items.map((item) => [item, []]));
+  for (const mention of mentions) {
+    if (isForeign(sheet, mention)) continue;
+    for (const owner of ownersOf(sheet, mention, clauses)) facts.get(owner)?.push(mention);
+  }
+  return facts;
+}

@@ -1,0 +1,158 @@
+import type { CatalogueModel } from "./catalogue.ts";
+import { chooseModel } from "./choose-model.ts";
+import type { Stretch } from "./clauses.ts";
+import type { NameFound } from "./find-model.ts";
+import type { ItemDraft } from "./item-draft.ts";
+import type { Doubt, ListingItem } from "./listing.ts";
+import type { Mention, MentionField } from "./mention.ts";
+import type { ReadyCatalogue } from "./ready-catalogue.ts";
+
+/** A field of an item with the words it was read from. */
+export interface FieldAt extends Stretch {
+  readonly field: string;
+}
+
+export interface BuiltItem {
+  readonly item: ListingItem;
+  readonly at: readonly FieldAt[];
+  readonly doubts: readonly Doubt[];
+}
+
+const emptyItem: ListingItem = {
+  kind: "club",
+  quantity: 1,
+  maker: null,
+  model: null,
+  modelId: null,
+  year: null,
+  clubType: null,
+  clubNumber: null,
+  loftDeg: null,
+  hand: null,
+  flex: null,
+  shaftMaterial: null,
+  shaftMassG: null,
+  length: null,
+  tip: null,
+  adapter: null,
+  adapterFamily: null,
+  cover: null,
+  wrench: null,
+  faults: [],
+  deniedFaults: [],
+  price: null,
+};
+
+/** What a field is called in a sentence. */
+const fieldWords: Readonly<Record<MentionField, string>> = {
+  year: "year",
+  clubType: "type of club",
+  clubNumber: "number of the club",
+  loftDeg: "loft",
+  hand: "hand",
+  flex: "flex",
+  shaftMaterial: "material of the shaft",
+  shaftMassG: "mass of the shaft",
+  length: "length",
+  tip: "tip size",
+  adapter: "adapter",
+  adapterFamily: "adapter family",
+  cover: "cover",
+  wrench: "wrench",
+};
+
+const same = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
+
+type Said = Exclude<Mention, { field: "fault" }>;
+
+const isSaid = (mention: Mention): mention is Said => mention.field !== "fault";
+
+/** The mention of each field that counts: the first; another that says otherwise makes a doubt. */
+function settle(mentions: readonly Said[], plain: string): { kept: Said[]; doubts: Doubt[] } {
+  const kept = new Map<string, Said>();
+  const doubts: Doubt[] = [];
+  for (const mention of mentions) {
+    const first = kept.get(mention.field);
+    if (!first) kept.set(mention.field, mention);
+    else if (!same(first.value, mention.value)) {
+      const words = plain.slice(mention.start, mention.end);
+      doubts.push({
+        field: mention.field,
+        start: mention.start,
+        end: mention.end,
+        text: `The words give more than one ${fieldWords[mention.field]}; "${words}" was left aside.`,
+      });
+    }
+    if (mention.doubt)
+      doubts.push({ field: mention.field, start: mention.start, end: mention.end, text: mention.doubt });
+  }
+  return { kept: [...kept.values()], doubts };
+}
+
+/** The faults that are said to be there and those said not to be; one said both ways counts as there. */
+function settleFaults(mentions: readonly Mention[]) {
+  const faults = mentions.filter((mention) => mention.field === "fault");
+  const asserted = new Map(faults.filter(({ denied }) => !denied).map((fault) => [fault.value, fault]));
+  const denied = new Map(
+    faults
+      .filter(({ denied: not, value }) => not && !asserted.has(value))
+      .map((fault) => [fault.value, fault]),
+  );
+  return { asserted, denied };
+}
+
+const isCode = (model: CatalogueModel | null) => (model ? { model: model.model, modelId: model.id } : {});
+
+export interface ItemWords {
+  readonly draft: ItemDraft;
+  readonly mentions: readonly Mention[];
+  readonly names: readonly NameFound[];
+  readonly plain: string;
+}
+
+/** Makes an item of what the words say of it. Offsets are those of the prepared words. */
+export function buildItem({ draft, mentions, names, plain }: ItemWords, ready: ReadyCatalogue): BuiltItem {
+  const { kept, doubts } = settle(mentions.filter(isSaid), plain);
+  const { asserted, denied } = settleFaults(mentions);
+  const values: Partial<ListingItem> = Object.fromEntries(kept.map(({ field, value }) => [field, value]));
+  const { kind } = draft;
+  const type = values.clubType ?? null;
+  const choice = chooseModel({ kind, type, year: values.year ?? null, names }, ready);
+  const item: ListingItem = {
+    ...emptyItem,
+    ...values,
+    kind,
+    quantity: draft.quantity?.value ?? 1,
+    maker: choice.maker,
+    ...isCode(choice.model),
+    faults: [...asserted.keys()],
+    deniedFaults: [...denied.keys()],
+  };
+  const at: FieldAt[] = [
+    { field: "kind", start: draft.kindAt.start, end: draft.kindAt.end },
+    ...(draft.quantity ? [{ field: "quantity", start: draft.quantity.start, end: draft.quantity.end }] : []),
+    ...(choice.makerAt ? [{ field: "maker", start: choice.makerAt.start, end: choice.makerAt.end }] : []),
+    ...(choice.modelAt
+      ? ["model", "modelId"].map((field) => ({
+          field,
+          start: choice.modelAt?.start ?? 0,
+          end: choice.modelAt?.end ?? 0,
+        }))
+      : []),
+    ...kept.map(({ field, start, end }) => ({ field, start, end })),
+    ...[...asserted.values()].map(({ value, start, end }) => ({ field: `faults.${value}`, start, end })),
+    ...[...denied.values()].map(({ value, start, end }) => ({ field: `deniedFaults.${value}`, start, end })),
+  ];
+  const undecided = choice.undecided;
+  const unsure: Doubt[] = undecided
+    ? [
+        {
+          field: "model",
+          start: undecided.start,
+          end: undecided.end,
+          text: `"${plain.slice(undecided.start, undecided.end)}" may be any of several models; the words do not say which.`,
+        },
+      ]
+    : [];
+  return { item, at, doubts: [...doubts, ...unsure] };
+}

@@ -1,0 +1,150 @@
+import type { ItemKind } from "./catalogue.ts";
+import { overlaps, type Stretch } from "./clauses.ts";
+import type { NameFound } from "./find-model.ts";
+import type { NounPhrase } from "./item-nouns.ts";
+import type { MoneyFound } from "./read-money.ts";
+
+/** What the words say, as far as the items need it. */
+export interface ItemSource {
+  /** The prepared words with the names of the catalogue blanked out. */
+  readonly plain: string;
+  readonly phrases: readonly NounPhrase[];
+  readonly names: readonly NameFound[];
+  readonly money: readonly MoneyFound[];
+  /** Stretches that are about things which are not offered. */
+  readonly foreign: readonly Stretch[];
+}
+
+/** How the words around an anchor tie it to what went before. */
+export interface AnchorCues {
+  /** "no shaft", "shaft not included". */
+  readonly denied: boolean;
+  /** "from a driver", "to fit the Ombrel": what the item before it fits or comes from. */
+  readonly foreign: boolean;
+  /** "with a shaft", "fitted with". */
+  readonly joined: boolean;
+  /** "and", "+", a comma, a new line: the next of a list. */
+  readonly listed: boolean;
+  /** "spare", "another". */
+  readonly another: boolean;
+  /** "1)", "2)" at the start of the line. */
+  readonly numbered: boolean;
+  readonly lineStart: boolean;
+  /** "only", "just the", "loose". */
+  readonly only: boolean;
+  /** A price of its own follows before the next anchor. */
+  readonly priced: boolean;
+  /** "shaft is", "grip:", "head weight": a word about a part of the thing. */
+  readonly described: boolean;
+}
+
+/** A noun phrase or a model's name, as they follow one another in the words. */
+export interface Anchor extends Stretch {
+  readonly phrase: NounPhrase | null;
+  readonly name: NameFound | null;
+  readonly kind: ItemKind;
+  readonly cues: AnchorCues;
+}
+
+const articles =
+  "(?:(?:the|an?|my|any|all|your|his|her|our|old|other|most|some|new|newer|these|those|this|that|same|of|various|older|modern|standard|current|previous|matching|original|der|die|das|den|dem|einen?|einem|einer|meine[nrm]?|mon|ma|mes|les?|la|un|una|une|los|las|mi|stiff|regular|broken|left|right|hand|handed|rh|lh) ){0,4}";
+const foreignJoin = new RegExp(
+  `(?<![\\p{L}])(?:(?<!looking |wanted |searching |search |hunting |\\d |asking |market |selling |quid |euros? |each |both |p&p |postage |shipping |post )for|from|off(?: of)?|out of|to (?:fit|suit)|fits?|suits?|suiting|suitable for|fitting|into|pulled(?: from| off| out of)?|removed from|taken (?:from|off|out of)|came (?:with|off|from|out of|on|in)|was (?:in|on)|belongs to|used (?:in|on|with)|compatible with|to go (?:in|on|with)|works (?:in|with|on)|goes (?:in|on)|matches|fur|fuer|passend (?:fur|zu|auf)|passt (?:fur|in|auf|zu|an)|aus(?: dem| einem| meinem)?|vom|von|pour|compatible|provient (?:de|d'un)|para|compatible con|de un|issue? d'un|d'un)[ :]{0,2}${articles}(?:[\\p{L}]{0,14} )?$`,
+  "u",
+);
+const withJoin =
+  /(?<![\p{L}])(?:with|w\/|w|comes? with|complete with|c\/w|fitted(?: with)?|mit|avec|con|has|on an?|in an?)[ .:]{0,2}[^\n;.,]{0,40}$/u;
+const listJoin =
+  /(?:(?<![\p{L}])(?:and|plus|und|et|y|also|as well as)|[&+,;/|\n]|[.!] |\n ?[-*•] ?)[ :]{0,2}(?:(?:an?|one|the|another|a spare|some|my|ein(?:e|en)?|une?|una?|loose|old|\d{1,3} ?x?|two|three|four|pair of|right|left|hand(?:ed)?|rh|lh|also|selling|have|got|there is|is|lefty|mens|ladies|spare|used|new) ?)*$/u;
+const negated =
+  /(?<![\p{L}])(?:no|not|without|w\/o|minus|less|missing|lacks?|excluding|excl|needs(?: an?)?|require[sd]?(?: an?)?|ohne|kein(?:e|en)?|sans|pas d[e']|sin|wanting an?|just needs an?)[ .:]{0,2}(?:the |an? |any |its |original |new |of |matching )*(?:(?:shaft|adapter|sleeve|grip|head|cover|headcover|wrench|tool|schaft|manche|varilla)s?(?:,| and| or|\/| &| oder| ni| ou|\/) ?)*$/u;
+const deniedAfter =
+  /^ ?(?:is |are |was |has been |were |:|-)? ?(?:not (?:included|inc|incl|supplied)|no longer|missing|removed|gone|snapped|broken off|sold|excluded|sold separately|nicht dabei|non compris|no incluid\p{L})/u;
+const another =
+  /(?<![\p{L}])(?:spare|extra|additional|second|another|other|also (?:a|an|have|selling|for sale|got)|separate(?:ly)?|loose|individual|a further|2nd)[ :]{0,2}(?:\p{L}+ ){0,2}$/u;
+const numbered =
+  /(?:^|\n) ?(?:\(?\d{1,2}[).:](?!\d)|[a-f]\)|item \d{1,2}:?|lot \d{1,2}:?|#\d{1,2}[ :]|no\.? ?\d{1,2}[:)]) ?[^\n]{0,60}$/u;
+const onlyAfter = /^[ ,(:-]{0,3}(?:only|alone|just|no shaft|\(no shaft|solo|seule?|nur|allein)(?![\p{L}])/u;
+const onlyBefore =
+  /(?:just (?:the |a )?|only (?:the |a )?|loose |bare |nur (?:der |den )?|seulement la |solo (?:la )?|[-(,:] ?)$/u;
+
+const described =
+  /^(?:s)? ?(?::|=|is |are |was |were |looks? |has |have |in (?:good|great|excellent|very|fair|nice|decent|perfect|mint|superb|used)|and (?:grip|shaft|face|crown|sole) (?:is|are|in)|condition|shows?|needs?|could|feels?|plays|measures|length|flex|weight|been|a bit|bit |still)/u;
+
+const kindOfName = (name: NameFound): ItemKind | null => {
+  const kinds = new Set(name.models.map(({ kind }) => kind));
+  const order = ["head", "club", "shaft", "adapter", "grip", "wrench", "cover"] as const;
+  return order.find((kind) => kinds.has(kind)) ?? null;
+};
+
+const isPriced = (money: readonly MoneyFound[], from: number, to: number) =>
+  money.some(({ role, start }) => (role === "asking" || role === "each") && start >= from && start < to);
+
+/** The end of the line, or of a few lines' worth of words, in which a price would be the anchor's own. */
+const priceReach = (plain: string, end: number, next: number) => {
+  const line = plain.indexOf("\n", end);
+  return Math.min(next, line < 0 ? plain.length : line, end + 110);
+};
+
+function cuesOf({ plain, money }: ItemSource, { start, end }: Stretch, next: number): AnchorCues {
+  const before = plain.slice(Math.max(0, start - 100), start);
+  const after = plain.slice(end, end + 60);
+  const line = before.slice(before.lastIndexOf("\n") + 1);
+  const sentence = line.slice(Math.max(line.lastIndexOf(". "), line.lastIndexOf("; ")) + 1);
+  const lineStart = start - line.length === 0 || plain[start - line.length - 1] === "\n";
+  return {
+    denied: negated.test(sentence) || deniedAfter.test(after),
+    foreign: foreignJoin.test(line),
+    joined: withJoin.test(sentence),
+    listed: listJoin.test(before),
+    another: another.test(sentence),
+    numbered: lineStart && numbered.test(line),
+    lineStart: lineStart && /^ ?[-*•>·~o]? ?(?:[\p{L}\d]+ ?){0,3}$/u.test(line),
+    only: onlyAfter.test(after) || onlyBefore.test(line),
+    priced: isPriced(money, end, priceReach(plain, end, next)),
+    described: described.test(after),
+  };
+}
+
+/** Whether a name after an item's own noun is of what the item fits or comes from. */
+export function isForeignAt(plain: string, start: number, first: number): boolean {
+  if (start <= first) return false;
+  const before = plain.slice(Math.max(0, start - 100), start);
+  return foreignJoin.test(before.slice(before.lastIndexOf("\n") + 1));
+}
+
+interface Bare extends Stretch {
+  readonly phrase: NounPhrase | null;
+  readonly name: NameFound | null;
+  readonly kind: ItemKind;
+}
+
+function bareAnchors({ phrases, names, foreign }: ItemSource): Bare[] {
+  const named = names.flatMap((name): Bare[] => {
+    const kind = kindOfName(name);
+    const inPhrase = phrases.some((phrase) => overlaps(phrase, name));
+    return kind === null || inPhrase ? [] : [{ start: name.start, end: name.end, phrase: null, name, kind }];
+  });
+  const nouns = phrases.map((phrase): Bare => {
+    const name = names.find((other) => other.models.length > 0 && overlaps(other, phrase)) ?? null;
+    return {
+      start: Math.min(phrase.start, name?.start ?? phrase.start),
+      end: Math.max(phrase.end, name?.end ?? 0),
+      phrase,
+      name,
+      kind: phrase.kind,
+    };
+  });
+  return [...named, ...nouns]
+    .filter((anchor) => !foreign.some((stretch) => overlaps(stretch, anchor)))
+    .sort((one, other) => one.start - other.start || one.end - other.end);
+}
+
+/** Everything in the words that may name an item, in order. */
+export function itemAnchors(source: ItemSource): Anchor[] {
+  const bare = bareAnchors(source);
+  return bare.map((anchor, at) => ({
+    ...anchor,
+    cues: cuesOf(source, anchor, bare[at + 1]?.start ?? source.plain.length),
+  }));
+}

@@ -1,0 +1,39 @@
+import type { Stretch } from "./clauses.ts";
+import type { NumberFound } from "./item-draft.ts";
+
+/** Numbers of clubs as a list joins them: "5, 7 and 9", "3/5". */
+export interface NumberList extends Stretch {
+  readonly numbers: readonly NumberFound[];
+}
+
+const one = "(?:[1-9]|1[0-2]|pw|sw|lw|gw|aw)(?:[iwh])?";
+const join = "(?:,? ?(?:and|&|\\+|und|et|y) ?|, ?|/)";
+const list = `${one}(?:${join}${one})+`;
+const nouns =
+  "(?:irons?|woods?|hybrids?|rescues?|wedges?|fairways?(?: woods?)?|eisen|fers?|hierros?|holz(?:er)?|bois|maderas?)";
+const parts = "(?:[ ,-]*(?:heads?|shafts?|covers?|headcovers?|clubs?))?(?:[ ,(]*only\\)?)?";
+
+const patterns = [
+  new RegExp(`(?<![\\p{L}\\d.,£€$/-])${list}(?= ${nouns}(?![\\p{L}]))`, "gu"),
+  new RegExp(
+    `(?<=(?<![\\p{L}])${nouns}${parts}(?: ?[:(=-] ?| (?:no\\.?|nos\\.?|numbers?|#) ?| ))${list}(?![\\p{L}\\d°"/%-]|[.]\\d| ?(?:x|deg|inch|"|°|quid|€|£|euro))`,
+    "gu",
+  ),
+];
+
+const each = new RegExp(one, "gu");
+
+/** Every list of at least two different numbers of clubs. */
+export function findNumberLists(plain: string): NumberList[] {
+  return patterns.flatMap((pattern) =>
+    Array.from(plain.matchAll(pattern), ({ 0: words, index }) => ({
+      start: index,
+      end: index + words.length,
+      numbers: Array.from(words.matchAll(each), (match) => ({
+        value: match[0].length > 1 ? match[0].replace(/(?<=\d)[iwh]$/u, "").toUpperCase() : match[0],
+        start: index + match.index,
+        end: index + match.index + match[0].length,
+      })),
+    })).filter(({ numbers }) => new Set(numbers.map(({ value }) => value)).size === numbers.length),
+  );
+}

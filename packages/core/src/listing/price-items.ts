@@ -1,0 +1,68 @@
+import type { Money } from "../parts/part.ts";
+import type { ItemDraft } from "./item-draft.ts";
+import type { MoneyFound } from "./read-money.ts";
+
+/** What is asked for the whole listing and for one of each item, with the sums that say it. */
+export interface Prices {
+  readonly asking: Money | null;
+  readonly askingAt: MoneyFound | null;
+  /** By the place of the item. */
+  readonly prices: ReadonlyMap<number, { readonly money: Money; readonly at: MoneyFound }>;
+  /** A sum of which it is not plain what it is for. */
+  readonly unsure: readonly MoneyFound[];
+}
+
+interface Sum extends MoneyFound {
+  readonly money: Money;
+}
+
+const isSum = (found: MoneyFound): found is Sum => found.money !== null;
+
+const isWithin = ({ start, end }: { start: number; end: number }, at: number) => at >= start && at < end;
+
+/** The sums that stand with each item; items of one noun share the words, so each has the sum. */
+function pricesOf(
+  items: readonly ItemDraft[],
+  each: readonly Sum[],
+  single: readonly Sum[],
+): Map<number, { money: Money; at: Sum }> {
+  const prices = new Map<number, { money: Money; at: Sum }>();
+  for (const at of [...each, ...(single.length > 1 || each.length > 0 ? single : [])])
+    items.forEach((item, place) => {
+      if (isWithin(item, at.start) && !prices.has(place)) prices.set(place, { money: at.money, at });
+    });
+  const [forEach] = each;
+  // A single price each, said of all: "£10 each".
+  if (forEach && each.length === 1 && single.length === 0)
+    items.forEach((_, place) => prices.set(place, { money: forEach.money, at: forEach }));
+  return prices;
+}
+
+function sumOf(items: readonly ItemDraft[], prices: ReadonlyMap<number, { money: Money }>): Money | null {
+  const currency = [...prices.values()][0]?.money.currency;
+  if (currency === undefined) return null;
+  const amounts = [...prices].map(
+    ([place, { money }]) => money.amountMinor * (items[place]?.quantity?.value ?? 1),
+  );
+  return { amountMinor: amounts.reduce((total, amount) => total + amount, 0), currency };
+}
+
+/** Works out what is asked: a sum for all together wins; else the prices of the items added up; else the one price. */
+export function priceItems(items: readonly ItemDraft[], money: readonly MoneyFound[]): Prices {
+  const sums = money.filter(isSum);
+  const together = sums.find(({ role }) => role === "together") ?? null;
+  const each = sums.filter(({ role }) => role === "each");
+  const single = sums.filter(({ role }) => role === "asking");
+  const apart = items.length > 1 || each.length > 0 || together !== null;
+  const prices = apart && (single.length > 0 || each.length > 0) ? pricesOf(items, each, single) : new Map();
+  if (together) {
+    // One price and one for all together: the first is for one of them.
+    if (prices.size === 0 && single[0] && items.length > 1) prices.clear();
+    return { asking: together.money, askingAt: together, prices, unsure: [] };
+  }
+  const total = prices.size > 0 ? sumOf(items, prices) : null;
+  if (total) return { asking: total, askingAt: [...prices.values()][0]?.at ?? null, prices, unsure: [] };
+  const [first, ...others] = single;
+  const differing = others.filter(({ money: other }) => other.amountMinor !== first?.money.amountMinor);
+  return { asking: first?.money ?? null, askingAt: first ?? null, prices, unsure: differing };
+}

@@ -1,0 +1,239 @@
+import { assignFacts } from "./assign-facts.ts";
+import { type BuiltItem, buildItem } from "./build-item.ts";
+import type { CatalogueModel } from "./catalogue.ts";
+import type { Stretch } from "./clauses.ts";
+import { factReaders } from "./fact-readers.ts";
+import { findNames, type NameFound } from "./find-model.ts";
+import { foreignStretches } from "./foreign-stretches.ts";
+import { isForeignAt } from "./item-anchors.ts";
+import type { ItemDraft } from "./item-draft.ts";
+import { findNounPhrases } from "./item-nouns.ts";
+import type { Doubt, Intent, Listing, Span } from "./listing.ts";
+import type { Mention } from "./mention.ts";
+import { isSpokenFor } from "./name-evidence.ts";
+import { type Prices, priceItems } from "./price-items.ts";
+import { readIntent } from "./read-intent.ts";
+import { type ItemsRead, readItems } from "./read-items.ts";
+import { readModelFlex } from "./read-model-flex.ts";
+import { type MoneyFound, readMoney } from "./read-money.ts";
+import { readNegotiable } from "./read-negotiable.ts";
+import { readPostage } from "./read-postage.ts";
+import { type ReadyCatalogue, readyCatalogue } from "./ready-catalogue.ts";
+import { isTradeNoun } from "./trade-words.ts";
+import { maskWords, type SqueezedWords, squeezeWords, type Words } from "./words.ts";
+
+/** Longer than any listing; what follows is not read. */
+const charactersMost = 20_000;
+const itemsMost = 200;
+
+const maskOf = (names: readonly NameFound[]) =>
+  names.flatMap(({ parts }) => parts.filter(({ plain }) => !isTradeNoun(plain)));
+
+/** The names of the catalogue in the words, and the words without them. */
+function namesIn(words: Words, ready: ReadyCatalogue): { names: NameFound[]; masked: Words } {
+  const all = findNames(words, ready);
+  const phrases = findNounPhrases(maskWords(words, maskOf(all)));
+  const names = all.filter((name) => isSpokenFor(words.plain, name, all, phrases));
+  return { names, masked: maskWords(words, maskOf(names)) };
+}
+
+/** The adapter families that the names say. */
+function familyMentions(names: readonly NameFound[]): Mention[] {
+  return names.flatMap(({ family, start, end }): Mention[] =>
+    family === null ? [] : [{ field: "adapterFamily", value: family, start, end }],
+  );
+}
+
+interface Read {
+  readonly words: Words;
+  readonly masked: Words;
+  readonly names: readonly NameFound[];
+  readonly money: readonly MoneyFound[];
+  readonly intent: Intent | null;
+  readonly foreign: readonly Stretch[];
+  readonly read: ItemsRead;
+}
+
+/** The type and the number of a club that its own noun says count before any others in the words. */
+function ownMentions({ type, typeAt, number, quantity }: ItemDraft, mentions: readonly Mention[]): Mention[] {
+  const own: Mention[] = [];
+  if (type && typeAt) own.push({ field: "clubType", value: type, start: typeAt.start, end: typeAt.end });
+  if (number) own.push({ field: "clubNumber", value: number.value, start: number.start, end: number.end });
+  const inNoun = mentions.find(
+    ({ field, start }) => field === "clubNumber" && typeAt && start >= typeAt.start && start < typeAt.end,
+  );
+  if (inNoun && !number && !quantity?.insideNoun) own.push(inNoun);
+  const others = mentions.filter(
+    ({ field }) =>
+      !(field === "clubNumber" && (number || inNoun || quantity?.insideNoun)) &&
+      !(field === "clubType" && type),
+  );
+  return [...own, ...others];
+}
+
+/** What a thing fits says its type where its own noun does not: "shaft for a driver". */
+function typeOfFit(draft: ItemDraft, { absorbed }: ItemsRead): Mention[] {
+  if (draft.type || (draft.kind !== "shaft" && draft.kind !== "cover")) return [];
+  const fit = absorbed.find(({ by, type }) => by === draft && type !== null);
+  return fit?.type ? [{ field: "clubType", value: fit.type, start: fit.start, end: fit.end }] : [];
+}
+
+const ofShaft: ReadonlySet<string> = new Set(["flex", "shaftMaterial", "shaftMassG", "length"]);
+
+/** A head's model named without any noun is a club where a shaft is described. */
+function settleKinds(
+  { items }: ItemsRead,
+  facts: ReadonlyMap<ItemDraft, readonly Mention[]>,
+  all: readonly Mention[],
+): void {
+  for (const item of items) {
+    if (item.named || item.kind !== "head") continue;
+    const within = all.filter(({ start }) => start >= item.start && start < item.end);
+    if (facts.has(item) && within.some(({ field }) => ofShaft.has(field))) item.kind = "club";
+  }
+}
+
+const isNameOf =
+  (draft: ItemDraft, { masked, read, foreign }: Read) =>
+  (name: NameFound) => {
+    const within = name.start >= draft.start && name.start < draft.end;
+    const away = [...read.absorbed, ...foreign].some(
+      ({ start, end }) => name.start >= start && name.start < end,
+    );
+    return within && !away && !isForeignAt(masked.plain, name.start, draft.first);
+  };
+
+function buildItems(source: Read, mentions: readonly Mention[], ready: ReadyCatalogue): BuiltItem[] {
+  const { masked, names, read, foreign } = source;
+  const sheet = { plain: masked.plain, items: read.items, absorbed: read.absorbed, foreign };
+  settleKinds(read, new Map(read.items.map((item) => [item, []])), mentions);
+  const facts = assignFacts(sheet, mentions);
+  return read.items.map((draft) => {
+    const own = ownMentions(draft, facts.get(draft) ?? []);
+    const placed = names.filter(isNameOf(draft, source));
+    const allNames = [...new Set([...draft.names, ...placed])].sort((one, other) => one.start - other.start);
+    return buildItem(
+      { draft, mentions: [...own, ...typeOfFit(draft, read)], names: allNames, plain: source.words.text },
+      ready,
+    );
+  });
+}
+
+/** Puts a price on each item that the words price apart. */
+function priced(built: readonly BuiltItem[], { prices }: Prices): BuiltItem[] {
+  return built.map((one, place) => {
+    const price = prices.get(place);
+    if (!price) return one;
+    const { start, end } = price.at;
+    return {
+      ...one,
+      item: { ...one.item, price: price.money },
+      at: [...one.at, { field: "price", start, end }],
+    };
+  });
+}
+
+const noPrices: Prices = { asking: null, askingAt: null, prices: new Map(), unsure: [] };
+
+/** Turns places in the prepared words into places in the text as it was given. */
+function placing(whole: string, { places }: SqueezedWords) {
+  const startOf = (start: number) => places[start] ?? whole.length;
+  const endOf = (end: number) => (end === 0 ? 0 : (places[end - 1] ?? whole.length - 1) + 1);
+  return {
+    span: (field: string, start: number, end: number): Span => ({
+      field,
+      start: startOf(start),
+      end: endOf(end),
+      words: whole.slice(startOf(start), endOf(end)),
+    }),
+    doubt: ({ field, start, end, text }: Doubt, prefix = ""): Doubt => ({
+      field: field === null ? null : prefix + field,
+      start: start === null ? null : startOf(start),
+      end: end === null ? null : endOf(end),
+      text,
+    }),
+  };
+}
+
+const moneyDoubts = (money: readonly MoneyFound[], { asking, unsure }: Prices): Doubt[] => [
+  ...(asking === null
+    ? money.flatMap(({ doubt, start, end }) => (doubt ? [{ field: "asking", start, end, text: doubt }] : []))
+    : []),
+  ...unsure.map(({ start, end }) => ({
+    field: "asking",
+    start,
+    end,
+    text: "The words give more than one price.",
+  })),
+];
+
+/**
+ * Reads somebody's words about things for sale: what they are, what is asked, how they are sent. What the words do not say
+ * is null. Every fact has its span of the text, every uncertainty its sentence. Never throws, whatever the text.
+ */
+export function readListing(text: string, catalogue: readonly CatalogueModel[] | ReadyCatalogue): Listing {
+  const ready = "names" in catalogue ? catalogue : readyCatalogue(catalogue);
+  const whole = text.slice(0, charactersMost);
+  const words = squeezeWords(whole);
+  const { names, masked } = namesIn(words, ready);
+  const money = readMoney(masked);
+  const said = readIntent(masked);
+  const foreign = foreignStretches(masked.plain, said?.value ?? null);
+  const unpriced = maskWords(masked, money);
+  const phrases = findNounPhrases(unpriced);
+  const found = readItems({ plain: unpriced.plain, phrases, names, money, foreign });
+  const read = { ...found, items: found.items.slice(0, itemsMost) };
+  const source: Read = { words, masked: unpriced, names, money, intent: said?.value ?? null, foreign, read };
+  const mentions = [
+    ...factReaders.flatMap((reader) => reader(unpriced)),
+    ...readModelFlex(words, names),
+    ...familyMentions(names),
+  ].sort((one, other) => one.start - other.start || one.end - other.end);
+  const built = buildItems(source, mentions, ready);
+  return finish({ whole, words, masked, money, said, built, read });
+}
+
+interface Finished {
+  readonly whole: string;
+  readonly words: SqueezedWords;
+  readonly masked: Words;
+  readonly money: readonly MoneyFound[];
+  readonly said: ReturnType<typeof readIntent>;
+  readonly built: readonly BuiltItem[];
+  readonly read: ItemsRead;
+}
+
+/** Adds what is said of the whole listing, and puts every span in its place in the text. */
+function finish({ whole, words, masked, money, said, built, read }: Finished): Listing {
+  const first = read.items[0];
+  const intent = said ?? (first ? { value: "sell" as const, ...first.kindAt } : null);
+  const prices = intent?.value === "wanted" ? noPrices : priceItems(read.items, money);
+  const items = priced(built, prices);
+  const negotiable = readNegotiable(masked);
+  const postage = readPostage(masked, money);
+  const { span, doubt } = placing(whole, words);
+  const head = [
+    ...(intent ? [span("intent", intent.start, intent.end)] : []),
+    ...(prices.askingAt ? [span("asking", prices.askingAt.start, prices.askingAt.end)] : []),
+    ...(negotiable ? [span("negotiable", negotiable.start, negotiable.end)] : []),
+    ...(postage ? [span("postage", postage.start, postage.end)] : []),
+  ];
+  const ofItems = items.flatMap(({ at }, place) =>
+    at.map(({ field, start, end }) => span(`items.${place}.${field}`, start, end)),
+  );
+  const doubtsOfItems = items.flatMap(({ doubts }, place) =>
+    doubts.map((one) => doubt(one, `items.${place}.`)),
+  );
+  return {
+    intent: intent?.value ?? null,
+    asking: prices.asking,
+    negotiable: negotiable?.value ?? null,
+    postage: postage?.value ?? null,
+    items: items.map(({ item }) => item),
+    spans: [...head, ...ofItems],
+    doubts: [
+      ...(intent?.value === "wanted" ? [] : moneyDoubts(money, prices)).map((one) => doubt(one)),
+      ...doubtsOfItems,
+    ],
+  };
+}

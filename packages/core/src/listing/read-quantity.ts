@@ -1,0 +1,120 @@
+import type { NounPhrase } from "./item-nouns.ts";
+
+/** How many of a thing, and the words that say it. */
+export interface QuantityFound {
+  readonly value: number;
+  readonly start: number;
+  readonly end: number;
+  /** Whether the number stands inside the noun phrase and would otherwise be a club's: "job lot of 5 wood heads". */
+  readonly insideNoun: boolean;
+}
+
+const numberWords: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    two: 2,
+    three: 3,
+    four: 4,
+    five: 5,
+    six: 6,
+    seven: 7,
+    eight: 8,
+    nine: 9,
+    ten: 10,
+    eleven: 11,
+    twelve: 12,
+    zwei: 2,
+    drei: 3,
+    vier: 4,
+    funf: 5,
+    deux: 2,
+    trois: 3,
+    quatre: 4,
+    dos: 2,
+    tres: 3,
+    cuatro: 4,
+    cinco: 5,
+    pair: 2,
+    couple: 2,
+    brace: 2,
+    both: 2,
+    paar: 2,
+    paire: 2,
+    par: 2,
+    trio: 3,
+    dozen: 12,
+    "half a dozen": 6,
+    "half dozen": 6,
+  }),
+);
+const words = [...numberWords.keys()].sort((one, other) => other.length - one.length).join("|");
+
+/** Words that may stand between a count and its thing, names being blanks already. */
+const adjectives =
+  "(?:(?:of|x|no\\.?|off|brand|new|used|loose|spare|old|assorted|mixed|various|identical|matching|corded|black|white|red|blue|undersize|standard|midsize|jumbo|unused|genuine|graphite|steel|stiff|regular|senior|ladies|rh|lh|right|left|hand|handed|golf|different|random|mint|good|my|wood|complete|decent|bare|pulled|uncut|oem|tour|more|the|these|lightly) ?|-|, ?)*";
+
+const times = new RegExp(
+  `(?<![\\p{L}\\d.,£€$/-])(\\d{1,3}|${words}) ?(?:x|no\\.?|off|nos\\.?|pcs|pc|st\\.?k\\.?|stuck|pieces|units|pieces of|of)(?![\\p{L}\\d]) *${adjectives} *$`,
+  "u",
+);
+const counted = new RegExp(
+  `(?<![\\p{L}\\d.,£€$/#°-]|no\\.? |model )(\\d{1,3}|${words}) +(?:a )?${adjectives} *$`,
+  "u",
+);
+const named = new RegExp(`(?<![\\p{L}])(?:an? )?(${words})(?: of)? *${adjectives} *$`, "u");
+const lotOf =
+  /(?:job ?lot|lot|set|bundle|box|collection|pile|pack|bag|selection|batch|bunch|load)(?: of)?:? *$/u;
+const lotCount = new RegExp(
+  `(?:job ?lot|lot|set|bundle|box|collection|pile|pack|bag|selection|batch)(?: of)? ?:?(\\d{1,3}|${words}) +${adjectives} *$`,
+  "u",
+);
+const later =
+  /^(?: ?[,(:-])? ?(?:x ?(\d{1,3})(?![\d"°.]|\/)|\((\d{1,2})(?: ?(?:off|x|no\.?|available|of them))?\)|(\d{1,3}) ?(?:off|no\.|pcs|stk)(?![\p{L}]))/u;
+const laterSaid =
+  /(?<![\p{L}\d.,£€$/])(?:(?:qty|quantity|anzahl|menge|quantite|cantidad)(?: of)?[ :=]{1,2}(\d{1,3})|(\d{1,3}|two|three|four|five|six|eight|ten|twelve) (?:left(?! hand)|available|in stock|of them|for sale|to sell|in total|verfugbar|disponibles?|vorhanden)|(?:have|got) (\d{1,3}|two|three|four|five|six) (?:of (?:these|them)|left(?! hand)|available))(?![\p{L}])/u;
+
+const valueOf = (said: string): number => numberWords.get(said) ?? Number(said);
+
+const plausible = (value: number) => Number.isInteger(value) && value >= 2 && value <= 999;
+
+/** The count said before a noun phrase, from `from` on. */
+function before(plain: string, phrase: NounPhrase, from: number): QuantityFound | null {
+  const ahead = plain.slice(Math.max(from, phrase.start - 70), phrase.start);
+  const line = ahead.slice(ahead.lastIndexOf("\n") + 1);
+  const inNoun = /^(\d{1,2}) /u.exec(plain.slice(phrase.start, phrase.end));
+  if (inNoun?.[1] && phrase.plural && lotOf.test(line)) {
+    const value = Number(inNoun[1]);
+    if (plausible(value))
+      return { value, start: phrase.start, end: phrase.start + inNoun[1].length, insideNoun: true };
+  }
+  const patterns = [lotCount, times, named, ...(phrase.plural ? [counted] : [])];
+  for (const pattern of patterns) {
+    const match = pattern.exec(line);
+    const value = match?.[1] === undefined ? Number.NaN : valueOf(match[1]);
+    if (!match?.[1] || !plausible(value)) continue;
+    const start = phrase.start - line.length + match.index + match[0].indexOf(match[1]);
+    return { value, start, end: start + match[1].length, insideNoun: false };
+  }
+  return null;
+}
+
+/** The count said after a noun phrase, up to `to`. */
+function after(plain: string, phrase: NounPhrase, to: number): QuantityFound | null {
+  const rest = plain.slice(phrase.end, Math.min(to, phrase.end + 120));
+  const close = later.exec(rest.trimEnd() === "" ? "" : rest.replace(/^ +/u, " "));
+  const shift = close ? rest.length - rest.replace(/^ +/u, " ").length : 0;
+  const match = close ?? laterSaid.exec(rest);
+  const said = match?.slice(1).find((group) => group !== undefined);
+  if (!match || said === undefined || !plausible(valueOf(said))) return null;
+  const start = phrase.end + shift + match.index + match[0].lastIndexOf(said);
+  return { value: valueOf(said), start, end: start + said.length, insideNoun: false };
+}
+
+/** How many of the thing that a noun phrase names, where the words around it say; `from` and `to` are where others' words begin. */
+export function readQuantity(
+  plain: string,
+  phrase: NounPhrase,
+  from: number,
+  to: number,
+): QuantityFound | null {
+  return before(plain, phrase, from) ?? after(plain, phrase, to);
+}
