@@ -133,7 +133,8 @@ export interface TuneReply {
   readonly cautions: WorkStep["cautions"];
 }
 
-async function call<T>(method: string, path: string, body?: unknown): Promise<T> {
+/** Asks the server for one thing. Whatever goes wrong comes as an `ApiError`. */
+export async function call<T>(method: string, path: string, body?: unknown): Promise<T> {
   const reply = await send(method, path, body);
   const answer: unknown = await reply.json().catch(() => undefined);
   if (reply.ok) return answer as T;

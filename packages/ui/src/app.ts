@@ -6,6 +6,7 @@ import type { News } from "./events.ts";
 import { failed } from "./fetched.ts";
 import { type Route, routeFrom } from "./route.ts";
 import { baseStyles } from "./styles/base-styles.ts";
+import { loadView } from "./views/load-view.ts";
 import "./components/page-header.ts";
 import "./views/bench-view.ts";
 import "./views/claims-view.ts";
@@ -25,6 +26,7 @@ export class FerruleApp extends LitElement {
     display: { state: true },
     done: { state: true },
     turn: { state: true },
+    missing: { state: true },
   };
   static override styles = [
     baseStyles,
@@ -74,6 +76,8 @@ export class FerruleApp extends LitElement {
   declare private display: DisplaySettings;
   declare private done: News["ferrule-done"] | undefined;
   declare private turn: number;
+  /** The view whose code could not be fetched. */
+  declare private missing: string | undefined;
 
   constructor() {
     super();
@@ -103,10 +107,18 @@ export class FerruleApp extends LitElement {
         @ferrule-done=${(event: CustomEvent<News["ferrule-done"]>) => this.#say(event.detail)}
         @ferrule-display=${(event: CustomEvent<DisplaySettings>) => this.#show(event.detail)}
       >
-        ${keyed(`${this.path} ${this.turn}`, this.renderView(routeFrom(this.path)))}
+        ${keyed(`${this.path} ${this.turn}`, this.renderRoute(routeFrom(this.path)))}
       </main>
       <div class="done" role="status">${this.renderDone()}</div>
     `;
+  }
+
+  private renderRoute(route: Route): TemplateResult {
+    this.#load(route);
+    if (this.missing !== route.view) return this.renderView(route);
+    return html`<div class="view stack"><h1 tabindex="-1">This page could not be fetched</h1>
+      <p>Is Ferrule still running?</p>
+      <button class="main" @click=${() => location.reload()}>Try again</button></div>`;
   }
 
   private renderView(route: Route): TemplateResult {
@@ -132,6 +144,20 @@ export class FerruleApp extends LitElement {
         return html`<ferrule-claims-view class="view"></ferrule-claims-view>`;
       case "settings":
         return html`<ferrule-settings-view class="view" .display=${display}></ferrule-settings-view>`;
+      case "listings":
+        return html`<ferrule-listings-view class="view" .display=${display}></ferrule-listings-view>`;
+      case "listing":
+        return html`<ferrule-listing-view class="view" .display=${display} .sightingId=${route.id}></ferrule-listing-view>`;
+      case "books":
+        return html`<ferrule-books-view class="view"></ferrule-books-view>`;
+      case "sell":
+        return html`<ferrule-sell-view class="view" .chosen=${route.parts}></ferrule-sell-view>`;
+      case "prices":
+        return html`<ferrule-prices-view class="view"></ferrule-prices-view>`;
+      case "costs":
+        return html`<ferrule-costs-view class="view"></ferrule-costs-view>`;
+      case "models":
+        return html`<ferrule-models-view class="view"></ferrule-models-view>`;
       case "nowhere":
         return html`<div class="view stack"><h1 tabindex="-1">There is no such page</h1><a class="button" href="/">Back to the bench</a></div>`;
     }
@@ -184,9 +210,18 @@ export class FerruleApp extends LitElement {
     this.#heading()?.focus();
   };
 
+  /** Most views are fetched when they are first gone to, so that the bench opens quickly. */
+  #load({ view }: Route): void {
+    loadView(view)?.catch(() => {
+      this.missing = view;
+    });
+  }
+
   readonly #undo = async (): Promise<void> => {
+    const undone = this.done?.undone;
     const text = await api.undo().then(
       ({ restored }) =>
+        undone ??
         `Brought back ${[...restored.parts, ...restored.claims, ...restored.joints][0]?.id ?? "what was there"}.`,
       (error: unknown) => `${failed(error).message}.`,
     );
@@ -219,7 +254,9 @@ export class FerruleApp extends LitElement {
 
   async #focusHeading(): Promise<void> {
     await this.updateComplete;
-    await (this.renderRoot.querySelector(".view") as LitElement | null)?.updateComplete;
+    const view = this.renderRoot.querySelector(".view");
+    if (view?.localName.includes("-")) await customElements.whenDefined(view.localName);
+    await (view as LitElement | null)?.updateComplete;
     this.#heading()?.focus({ preventScroll: true });
     document.title = `${this.#heading()?.textContent?.trim() ?? "Bench"} · Ferrule`;
   }

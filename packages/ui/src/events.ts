@@ -6,12 +6,25 @@ export interface News {
   /** Go to another address of the page. */
   readonly "ferrule-go": { readonly path: string };
   /** Something was done; said aloud, with a way back where there is one. */
-  readonly "ferrule-done": { readonly text: string; readonly undoable?: boolean };
+  readonly "ferrule-done": {
+    readonly text: string;
+    readonly undoable?: boolean;
+    /** What to say once it is undone, where "brought back" would be the wrong word. */
+    readonly undone?: string;
+  };
   readonly "ferrule-display": DisplaySettings;
   readonly "ferrule-answered": { readonly name: string; readonly value: string };
   readonly "ferrule-retry": undefined;
   readonly "ferrule-join": Pick<Joint, "type" | "parts">;
   readonly "ferrule-unjoin": { readonly id: string };
+  /** A form was filled in and every field of it could be read. */
+  readonly "ferrule-record": { readonly record: Readonly<Record<string, unknown>> };
+  /** An item of a listing is to be added, or taken out. */
+  readonly "ferrule-add-item": undefined;
+  readonly "ferrule-remove-item": { readonly index: number };
+  /** Go to the words a fact was read from, or from the words to the fact. */
+  readonly "ferrule-see-words": { readonly field: string };
+  readonly "ferrule-see-fact": { readonly field: string };
 }
 
 export function tell<Name extends keyof News>(from: EventTarget, name: Name, detail: News[Name]): void {

@@ -11,6 +11,12 @@ describe("an address", () => {
     });
     const pair = { head: "H1", shaft: "S1", adapter: null };
     expect(routeFrom(hrefs.refusal(pair))).toEqual({ view: "refusal", ...pair });
+    expect(routeFrom(hrefs.listing("listing-1"))).toEqual({ view: "listing", id: "listing-1" });
+    expect(routeFrom(hrefs.sell(["H/1", "A1", "S1", "G1", "C1"]))).toEqual({
+      view: "sell",
+      parts: ["H/1", "A1", "S1", "G1", "C1"],
+    });
+    expect(routeFrom(hrefs.sell([]))).toEqual({ view: "sell", parts: [] });
   });
 
   it("that is badly written or unknown leads nowhere, without an exception", () => {

@@ -10,18 +10,28 @@ export type Route =
       readonly shaft: string;
       readonly adapter: string | null;
     }
-  | { readonly view: "wants" }
-  | { readonly view: "questions" }
-  | { readonly view: "exchange" }
-  | { readonly view: "claims" }
-  | { readonly view: "settings" }
+  | { readonly view: "listing"; readonly id: string }
+  | { readonly view: "sell"; readonly parts: readonly string[] }
+  | { readonly view: SimpleView }
   | { readonly view: "nowhere" };
 
-const simple = ["wants", "questions", "exchange", "claims", "settings"] as const;
+const simple = [
+  "wants",
+  "questions",
+  "exchange",
+  "claims",
+  "settings",
+  "listings",
+  "books",
+  "prices",
+  "costs",
+  "models",
+] as const;
+type SimpleView = (typeof simple)[number];
 
 /** The route behind an address's path. */
 export function routeFrom(path: string): Route {
-  const [first, second, third, fourth] = path.split("/").filter(Boolean).map(decode);
+  const [first, second, third, fourth, ...rest] = path.split("/").filter(Boolean).map(decode);
   if (first === undefined) return { view: "bench" };
   if (first === "add") return { view: "part-form" };
   if (first === "parts" && second)
@@ -29,6 +39,9 @@ export function routeFrom(path: string): Route {
   if (first === "clubs" && second && third) return { view: "club", head: second, id: third };
   if (first === "refused" && second && third)
     return { view: "refusal", head: second, shaft: third, adapter: fourth ?? null };
+  if (first === "listings" && second) return { view: "listing", id: second };
+  if (first === "sell")
+    return { view: "sell", parts: [second, third, fourth, ...rest].filter((id) => id !== undefined) };
   const view = simple.find((name) => name === first);
   return view ? { view } : { view: "nowhere" };
 }
@@ -50,4 +63,7 @@ export const hrefs = {
   club: (club: { head: string; id: string }) => pathOf("clubs", club.head, club.id),
   refusal: (miss: { head: string; shaft: string; adapter: string | null }) =>
     pathOf("refused", miss.head, miss.shaft, ...(miss.adapter === null ? [] : [miss.adapter])),
+  listing: (id: string) => pathOf("listings", id),
+  /** The form that sells these parts together; none leaves the choice to the form. */
+  sell: (parts: readonly string[]) => pathOf("sell", ...parts),
 };

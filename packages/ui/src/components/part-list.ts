@@ -110,6 +110,7 @@ export class PartList extends LitElement {
       .map((joint) => this.jointText(part, joint));
     return html`<a href=${hrefs.part(part.id)}>${partTitle(part)}</a><span class="mono soft">${part.id}</span>
       <p class="soft">${facts.join(" · ") || "Nothing known of it yet"}</p>
+      ${part.soldOn === undefined ? "" : html`<p><strong>Sold</strong> on ${part.soldOn}</p>`}
       ${joints.length > 0 ? html`<p>Joined: ${joints.join(", ")}</p>` : ""}`;
   }
 

@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { intervalText, lengthIntervalText, swingWeightIntervalText } from "./interval.ts";
 import { diameterText, fractionText, lengthText } from "./length.ts";
-import { moneyText, parseMoney } from "./money.ts";
+import { moneyInput, moneyIntervalText, moneyText, parseMoney } from "./money.ts";
 import { parseLength } from "./parse-length.ts";
 import { parseNumber } from "./parse-number.ts";
 import { parseSwingWeight, swingWeightText } from "./swing-weight.ts";
+import { daysText, weeksText } from "./time-span.ts";
+import { dayText } from "./today.ts";
 import { writtenText } from "./written-reading.ts";
 
 // An inch is 25.4 mm exactly (international yard and pound agreement, 1959); the rest is our own way of writing.
@@ -101,12 +103,37 @@ describe("money", () => {
     expect(moneyText(2800, "EUR")).toBe("€28.00");
     expect(moneyText(2850, "GBP")).toBe("£28.50");
     expect(moneyText(5, "USD")).toBe("$0.05");
+    expect(moneyText(-500, "EUR")).toBe("−€5.00");
+  });
+
+  // ISO 4217: the yen has no minor unit.
+  it("keeps to the decimals of its currency", () => {
+    expect(moneyText(1200, "JPY")).toBe("¥1,200");
+    expect(parseMoney("1200", "JPY")).toBe(1200);
+    expect(parseMoney("1200.5", "JPY")).toBeUndefined();
+    expect(moneyInput(4550, "EUR")).toBe("45.50");
+    expect(moneyInput(1200, "JPY")).toBe("1200");
+  });
+
+  it("between two ends is said in whole units once the ends lie ten apart", () => {
+    expect(moneyIntervalText({ valueMinor: 4520, lowMinor: 3010, highMinor: 6080 }, "EUR")).toBe(
+      "€45 (€30–€61)",
+    );
+    expect(moneyIntervalText({ valueMinor: 450, lowMinor: 400, highMinor: 510 }, "EUR")).toBe(
+      "€4.50 (€4.00–€5.10)",
+    );
+    expect(moneyIntervalText({ valueMinor: 1000, lowMinor: -1500, highMinor: 3500 }, "EUR")).toBe(
+      "€10 (−€15 to €35)",
+    );
   });
 
   it.each([
     ["28", 2800],
     ["28.5", 2850],
     ["€ 28,50", 2850],
+    ["45,50", 4550],
+    ["45.50 €", 4550],
+    ["1,250", undefined],
     ["28.505", undefined],
     ["much", undefined],
   ])("typed as %s is %s in minor units", (text, amountMinor) => {
@@ -129,5 +156,16 @@ describe("a reading", () => {
     expect(writtenText("length.lengthIn", 45.25, "cm")).toBe("114.9 cm");
     expect(writtenText("tip.diameterIn", { value: 0.335 }, "in")).toBe(".335 in");
     expect(writtenText("massG", undefined, "in")).toBeUndefined();
+  });
+});
+
+describe("a time", () => {
+  it("is a day by the clock on the wall, or a count of days or weeks", () => {
+    expect(dayText(new Date(2026, 0, 5, 23, 59))).toBe("2026-01-05");
+    expect(daysText({ value: 20.4, low: 6, high: 60 })).toBe("20 days (6–60)");
+    expect(daysText({ value: 3, low: 3, high: 3 })).toBe("3 days");
+    expect(weeksText(1)).toBe("1 week");
+    expect(weeksText(8.21)).toBe("8.2 weeks");
+    expect(weeksText(23.4)).toBe("23 weeks");
   });
 });

@@ -1,0 +1,63 @@
+import { css } from "lit";
+
+export const listingStyles = css`
+  .two {
+    display: grid;
+    gap: 1rem;
+    grid-template-columns: minmax(0, 1fr);
+    align-items: start;
+  }
+  @media (min-width: 60rem) {
+    .two {
+      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+    }
+  }
+  .verdict {
+    border-width: 2px;
+    border-color: var(--line-strong);
+  }
+  .verdict > * + * {
+    margin-top: 0.75rem;
+  }
+  .verdict .said {
+    font-size: 1.5rem;
+    line-height: 1.25;
+  }
+  .figures {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(min(9rem, 100%), 1fr));
+    gap: 0.5rem 1.25rem;
+  }
+  .figures dd {
+    font-family: var(--mono);
+    font-weight: 600;
+    font-size: 1.1rem;
+  }
+  .verdict ul,
+  .care ul {
+    margin: 0.2rem 0 0;
+    padding-left: 1.1rem;
+    max-width: 75ch;
+  }
+  .care {
+    border: 1.5px solid var(--work);
+    border-left-width: 6px;
+    border-radius: 0 4px 4px 0;
+    padding: 0.4rem 0.75rem;
+  }
+  .care strong {
+    color: var(--work);
+  }
+  .judging {
+    opacity: 0.6;
+  }
+  .where {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+    gap: 0.75rem;
+  }
+  .doubts {
+    margin: 0.5rem 0 0;
+    padding-left: 1.1rem;
+  }
+`;

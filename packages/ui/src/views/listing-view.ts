@@ -1,0 +1,355 @@
+import type {
+  CatalogueModel,
+  CostSettings,
+  Deal,
+  Evidence,
+  Listing,
+  ListingItem,
+  Sighting,
+} from "@ferrule/core";
+import { html, LitElement, type TemplateResult } from "lit";
+import "../components/buy-form.ts";
+import "../components/deal-mark.ts";
+import { dealItem, dealItemStyles } from "../components/deal-item.ts";
+import type { ListingFacts } from "../components/listing-facts.ts";
+import "../components/listing-facts.ts";
+import { markedWords, markedWordsStyles } from "../components/marked-words.ts";
+import "../components/outcome-box.ts";
+import type { PriceNote } from "../components/price-note.ts";
+import "../components/price-note.ts";
+import "../components/question-message.ts";
+import { settingsTableStyles } from "../components/settings-table.ts";
+import { whenReady } from "../components/state-notes.ts";
+import { waitingNote } from "../components/waiting-note.ts";
+import { reasonList, wayTable, wayTableStyles } from "../components/way-table.ts";
+import type { DisplaySettings } from "../display-settings.ts";
+import type { News } from "../events.ts";
+import { Fetched, failed } from "../fetched.ts";
+import { moneyText } from "../format/money.ts";
+import { parseNumber } from "../format/parse-number.ts";
+import { withItem, withoutItem } from "../listing/change-items.ts";
+import {
+  draftFromListing,
+  type ListingDraft,
+  listingFromDraft,
+  type Writing,
+} from "../listing/listing-draft.ts";
+import { baseStyles } from "../styles/base-styles.ts";
+import { formStyles } from "../styles/form-styles.ts";
+import { tradeApi } from "../trade-api.ts";
+import { dealSentence } from "../words/deal-sentence.ts";
+import { outcomeWords, wayWords } from "../words/deal-words.ts";
+import { listingTitle } from "../words/listing-title.ts";
+import { listingStyles } from "./listing-styles.ts";
+
+/** Time for the next key to be struck before a correction is judged. */
+const pauseMs = 400;
+
+interface Loaded {
+  readonly sighting: Sighting;
+  readonly costs: CostSettings;
+  readonly models: readonly CatalogueModel[];
+  readonly evidence: ReadonlyMap<string, Evidence>;
+}
+
+/** One listing: what to do about it, what its words say, and what becomes of it. Every correction is judged at once, and kept. */
+export class ListingView extends LitElement {
+  static override properties = {
+    display: {},
+    sightingId: {},
+    listing: { state: true },
+    draft: { state: true },
+    slips: { state: true },
+    where: { state: true },
+    deal: { state: true },
+    judging: { state: true },
+    trouble: { state: true },
+    buying: { state: true },
+    seen: { state: true },
+  };
+  static override styles = [
+    baseStyles,
+    formStyles,
+    settingsTableStyles,
+    wayTableStyles,
+    dealItemStyles,
+    markedWordsStyles,
+    listingStyles,
+  ];
+  declare display: DisplaySettings;
+  declare sightingId: string;
+  declare private listing: Listing | undefined;
+  declare private draft: ListingDraft;
+  declare private slips: Readonly<Record<string, string>>;
+  /** The drive and the place, as typed. */
+  declare private where: { readonly km: string; readonly place: string };
+  declare private deal: Deal | undefined;
+  declare private judging: boolean;
+  declare private trouble: string | undefined;
+  declare private buying: boolean;
+  /** The fact whose words are shown. */
+  declare private seen: string | undefined;
+  #turn = 0;
+  #soon: ReturnType<typeof setTimeout> | undefined;
+  readonly #all: Fetched<Loaded> = new Fetched<Loaded>(this, () => this.#load());
+
+  constructor() {
+    super();
+    this.draft = {};
+    this.slips = {};
+    this.where = { km: "", place: "" };
+    this.judging = false;
+    this.buying = false;
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    if (this.#soon !== undefined) void this.#judge();
+  }
+
+  override render() {
+    return html`<div
+      class="stack"
+      @ferrule-retry=${this.#again}
+      @ferrule-answered=${(event: CustomEvent<News["ferrule-answered"]>) => this.#answered(event.detail.name, event.detail.value)}
+      @ferrule-see-fact=${(event: CustomEvent<News["ferrule-see-fact"]>) => this.#seeFact(event.detail.field)}
+      @ferrule-see-words=${(event: CustomEvent<News["ferrule-see-words"]>) => this.#seeWords(event.detail.field)}
+      @ferrule-add-item=${() => this.#change((listing) => withItem(listing))}
+      @ferrule-remove-item=${(event: CustomEvent<News["ferrule-remove-item"]>) => this.#change((listing) => withoutItem(listing, event.detail.index))}
+    >
+      <h1 tabindex="-1">${this.renderTitle()}</h1>
+      ${whenReady(this.#all.state, "the listing", (loaded) => (this.listing ? this.renderAll(loaded, this.listing) : html``))}
+    </div>`;
+  }
+
+  private renderTitle(): string {
+    if (!this.listing || this.#all.state.is !== "ready") return "A listing";
+    return listingTitle(this.listing, this.#all.state.value.sighting.text);
+  }
+
+  private renderAll(loaded: Loaded, listing: Listing): TemplateResult {
+    const { currency } = loaded.costs;
+    return html`
+      ${this.trouble ? html`<p class="ticket refusal" role="alert">✕ ${this.trouble}</p>` : ""}
+      ${this.renderVerdict(loaded, currency)}
+      <div class="two">
+        ${this.renderWords(loaded, listing)}
+        <div class="stack">
+          ${this.deal && this.deal.questions.length > 0 ? this.renderQuestions(this.deal, currency) : ""}
+          ${this.renderWhere()}
+          <section class="ticket" aria-labelledby="became"><h2 id="became">What became of it</h2>
+            <ferrule-outcome-box .sighting=${loaded.sighting} .currency=${currency}></ferrule-outcome-box></section>
+        </div>
+      </div>
+      ${this.deal ? this.renderDeal(this.deal, loaded, listing) : ""}
+    `;
+  }
+
+  private renderVerdict({ sighting }: Loaded, currency: string): TemplateResult {
+    const { deal } = this;
+    const isOver = sighting.outcome !== "open";
+    return html`<section class="ticket verdict ${this.judging ? "judging" : ""}" aria-labelledby="verdict" aria-busy=${this.judging}>
+      <h2 id="verdict">Verdict</h2>
+      ${isOver ? html`<p><strong>${outcomeWords[sighting.outcome]}.</strong> What stands here is what it looked like then or looks like now; nothing more is to be done.</p>` : ""}
+      <div role="status">${deal ? html`<ferrule-deal-mark class="said" .verdict=${deal.verdict} .words=${dealSentence(deal)}></ferrule-deal-mark>` : html`<p class="soft">${this.judging ? "Judging …" : "Not judged yet."}</p>`}</div>
+      ${deal ? this.renderFigures(deal, currency) : ""}
+      ${deal && deal.reasons.length > 0 ? reasonList(deal.reasons) : ""}
+      ${deal && deal.cares.length > 0 ? html`<div class="care"><strong>Look twice</strong>${reasonList(deal.cares)}</div>` : ""}
+      ${isOver ? html`<button @click=${() => this.#judge()}>Judge it as of today</button>` : this.renderBuy(sighting, currency)}
+    </section>`;
+  }
+
+  private renderFigures(
+    { mostToPay, asking, gettingHereMinor, best }: Deal,
+    currency: string,
+  ): TemplateResult {
+    return html`<dl class="figures">
+      <div><dt>Most to pay</dt><dd>${mostToPay ? moneyText(mostToPay.amountMinor, mostToPay.currency) : "Nothing to go by"}</dd></div>
+      <div><dt>Asked</dt><dd>${asking ? moneyText(asking.amountMinor, asking.currency) : "Not said"}</dd></div>
+      ${asking ? html`<div><dt>Asked, and getting it here</dt><dd>${moneyText(gettingHereMinor, currency)}</dd></div>` : ""}
+      <div><dt>Best thing to do</dt><dd>${wayWords[best]}</dd></div>
+    </dl>`;
+  }
+
+  private renderBuy(sighting: Sighting, currency: string): TemplateResult {
+    if (!this.buying)
+      return html`<div class="row"><button class=${this.deal?.verdict === "buy" ? "main" : ""} @click=${this.#openBuying}>I bought it</button></div>`;
+    return html`<section aria-label="Buying it"><hr class="rule" />
+      <ferrule-buy-form .sighting=${{ ...sighting, listing: this.listing ?? sighting.listing }} .currency=${currency}></ferrule-buy-form>
+    </section>`;
+  }
+
+  private renderWords({ sighting, models }: Loaded, listing: Listing): TemplateResult {
+    const loose = listing.doubts.filter(({ field }) => field === null);
+    return html`<section class="ticket stack" aria-labelledby="facts">
+      <h2 id="facts">What the words say</h2>
+      ${sighting.text === "" ? "" : markedWords(sighting.text, listing.spans, this.seen)}
+      ${loose.length > 0 ? html`<ul class="doubts small">${loose.map(({ text }) => html`<li>${text}</li>`)}</ul>` : ""}
+      <p class="why">What is empty was not said. Correct what was read wrongly, or fill in what you know: it is judged again, and your correction is kept.</p>
+      <ferrule-listing-facts .listing=${listing} .draft=${this.draft} .slips=${this.slips} .models=${models} .display=${this.display}></ferrule-listing-facts>
+    </section>`;
+  }
+
+  private renderQuestions(deal: Deal, currency: string): TemplateResult {
+    return html`<section class="ticket" aria-labelledby="ask"><h2 id="ask">What to find out</h2>
+      <ferrule-question-message .deal=${deal} .currency=${currency}></ferrule-question-message></section>`;
+  }
+
+  private renderWhere(): TemplateResult {
+    const typed = (name: "km" | "place") => (event: Event) => {
+      this.where = { ...this.where, [name]: (event.target as HTMLInputElement).value };
+      this.#judgeSoon();
+    };
+    const isWrong = this.where.km.trim() !== "" && parseNumber(this.where.km) === undefined;
+    return html`<section class="ticket" aria-labelledby="where"><h2 id="where">Where it is</h2>
+      <div class="where">
+        <div><label for="place">Place</label><input id="place" autocomplete="off" .value=${this.where.place} @input=${typed("place")} /></div>
+        <div><label for="km">Drive there and back (km)</label><input id="km" inputmode="decimal" autocomplete="off" aria-invalid=${isWrong} aria-describedby="km-refused" .value=${this.where.km} @input=${typed("km")} /></div>
+      </div>
+      <div id="km-refused">${isWrong ? html`<p class="refusal">✕ A number of kilometres is expected.</p>` : ""}</div>
+    </section>`;
+  }
+
+  private renderDeal(deal: Deal, { costs, evidence }: Loaded, listing: Listing): TemplateResult {
+    const { currency } = costs;
+    const waits = deal.alternatives.flatMap(({ waiting }) => (waiting ? [waiting] : []));
+    return html`
+      <section class="ticket" aria-labelledby="ways"><h2 id="ways">What could be done with it</h2>${wayTable(deal, currency)}</section>
+      <section class="ticket stack" aria-labelledby="here"><h2 id="here">What it is worth here</h2>
+        ${deal.items.map((item, at) => dealItem(item, evidence, this.renderPriceNote(listing.items[at], item.resale.known, currency)))}
+        ${deal.items.length === 0 ? html`<p>Nothing in it was recognised. Add an item above.</p>` : ""}
+      </section>
+      ${waits.length > 0 ? html`<section class="ticket" aria-labelledby="waits"><h2 id="waits">What waiting comes to</h2>${waits.map((waiting) => waitingNote(waiting, currency))}</section>` : ""}
+      ${deal.notices.length > 0 ? html`<section class="ticket" aria-labelledby="notices"><h2 id="notices">Worth knowing</h2><ul>${deal.notices.map((text) => html`<li>${text}</li>`)}</ul></section>` : ""}
+    `;
+  }
+
+  private renderPriceNote(item: ListingItem | undefined, isKnown: boolean, currency: string): TemplateResult {
+    return item
+      ? html`<ferrule-price-note .item=${item} .open=${!isKnown} .currency=${currency}></ferrule-price-note>`
+      : html``;
+  }
+
+  async #load(): Promise<Loaded> {
+    const [sighting, costs, { models }, { evidence }] = await Promise.all([
+      tradeApi.sightings.one(this.sightingId),
+      tradeApi.costs(),
+      tradeApi.models.all(),
+      tradeApi.evidence.all(),
+    ]);
+    if (!this.listing) this.#open(sighting, costs.currency);
+    return { sighting, costs, models, evidence: new Map(evidence.map((row) => [row.id, row])) };
+  }
+
+  #open(sighting: Sighting, currency: string): void {
+    this.listing = sighting.listing;
+    this.draft = draftFromListing(sighting.listing, this.#writing(currency));
+    this.where = {
+      km: sighting.roundTripKm === undefined ? "" : String(sighting.roundTripKm),
+      place: sighting.place ?? "",
+    };
+    if (sighting.outcome === "open") void this.#judge();
+  }
+
+  #writing(
+    currency = this.#all.state.is === "ready" ? this.#all.state.value.costs.currency : "EUR",
+  ): Writing {
+    return { lengthUnit: this.display.lengthUnit, currency };
+  }
+
+  /** Something else has changed, such as a price that was noted: what is typed here stays. */
+  readonly #again = async (): Promise<void> => {
+    await this.#all.again();
+    const { state } = this.#all;
+    if (state.is === "ready" && state.value.sighting.outcome === "open") await this.#judge();
+  };
+
+  /** Another maker or model than the list's is not that model any more; a model of the list names both. */
+  #answered(name: string, value: string): void {
+    if (!this.listing) return;
+    const [, at, field] = /^(items\.\d+)\.(maker|model|modelId)$/.exec(name) ?? [];
+    const also = field === "modelId" ? this.#namesOf(value, at) : field ? { [`${at}.modelId`]: "" } : {};
+    this.draft = { ...this.draft, ...also, [name]: value };
+    const { listing, slips } = listingFromDraft(this.draft, this.listing, this.#writing());
+    this.listing = listing;
+    this.slips = slips;
+    this.#judgeSoon();
+  }
+
+  #namesOf(modelId: string, at: string | undefined): ListingDraft {
+    const models = this.#all.state.is === "ready" ? this.#all.state.value.models : [];
+    const model = models.find(({ id }) => id === modelId);
+    return model ? { [`${at}.maker`]: model.maker, [`${at}.model`]: model.model } : {};
+  }
+
+  #change(change: (listing: Listing) => Listing): void {
+    if (!this.listing) return;
+    this.listing = change(this.listing);
+    this.draft = draftFromListing(this.listing, this.#writing());
+    this.slips = {};
+    this.#judgeSoon();
+  }
+
+  #judgeSoon(): void {
+    clearTimeout(this.#soon);
+    this.#soon = setTimeout(() => void this.#judge(), pauseMs);
+  }
+
+  /** An answer that a later correction has overtaken is dropped. */
+  async #judge(): Promise<void> {
+    clearTimeout(this.#soon);
+    this.#soon = undefined;
+    if (!this.listing) return;
+    const turn = ++this.#turn;
+    this.judging = true;
+    const km = parseNumber(this.where.km);
+    const { place } = this.where;
+    const request = {
+      sighting: this.sightingId,
+      listing: this.listing,
+      text: this.#text(),
+      ...(km !== undefined && km >= 0 && { roundTripKm: km }),
+      ...(place.trim() !== "" && { place: place.trim() }),
+    };
+    const answer = await tradeApi.judge(request).then(
+      ({ deal }) => ({ deal, trouble: undefined }),
+      (error: unknown) => ({ deal: this.deal, trouble: `${failed(error).message}.` }),
+    );
+    if (turn !== this.#turn) return;
+    this.deal = answer.deal;
+    this.trouble = answer.trouble;
+    this.judging = false;
+  }
+
+  /** The words as they were pasted; what was read from them by the tool is kept beside the corrections. */
+  #text(): string | undefined {
+    const { state } = this.#all;
+    return state.is === "ready" ? state.value.sighting.text : undefined;
+  }
+
+  readonly #openBuying = async (): Promise<void> => {
+    if (this.#soon !== undefined) await this.#judge();
+    this.buying = true;
+    await this.updateComplete;
+    const form = this.renderRoot.querySelector<LitElement>("ferrule-buy-form");
+    await form?.updateComplete;
+    form?.focus();
+  };
+
+  #seeFact(field: string): void {
+    this.seen = field;
+    const note = this.renderRoot.querySelector<PriceNote>("ferrule-price-note");
+    if (/resale|price$/.test(field) && !/^items\.\d+\.price$/.test(field)) note?.focus();
+    else this.renderRoot.querySelector<ListingFacts>("ferrule-listing-facts")?.see(field);
+  }
+
+  async #seeWords(field: string): Promise<void> {
+    this.seen = field;
+    await this.updateComplete;
+    const mark = this.renderRoot.querySelector("mark.seen");
+    mark?.scrollIntoView({ block: "center" });
+    mark?.querySelector<HTMLElement>("a")?.focus({ preventScroll: true });
+  }
+}
+
+customElements.define("ferrule-listing-view", ListingView);

@@ -1,0 +1,207 @@
+import type { CostSettings, Joint, Money, Part, Refusal } from "@ferrule/core";
+import { css, html, LitElement, type TemplateResult } from "lit";
+import { ApiError, api, type Bench } from "../api.ts";
+import "../components/record-form.ts";
+import { emptyNote, whenReady } from "../components/state-notes.ts";
+import { tell } from "../events.ts";
+import { Fetched, failed } from "../fetched.ts";
+import type { RecordField } from "../form/record-field.ts";
+import { moneyText } from "../format/money.ts";
+import { dayText } from "../format/today.ts";
+import { clubsOnBench } from "../search/clubs-on-bench.ts";
+import { findParts, noFilter } from "../search/find-parts.ts";
+import { baseStyles } from "../styles/base-styles.ts";
+import { formStyles } from "../styles/form-styles.ts";
+import { tradeApi } from "../trade-api.ts";
+import { conditionWords } from "../words/deal-words.ts";
+import { clubTitle, partTitle } from "../words/part-title.ts";
+
+const mostRows = 12;
+
+/** Selling parts of the bench, or a club that is put together there. */
+export class SellView extends LitElement {
+  static override properties = {
+    chosen: {},
+    text: { state: true },
+    trouble: { state: true },
+    refusals: { state: true },
+    busy: { state: true },
+  };
+  static override styles = [
+    baseStyles,
+    formStyles,
+    css`
+      .two {
+        display: grid;
+        gap: 1rem;
+        grid-template-columns: minmax(0, 1fr);
+        align-items: start;
+      }
+      @media (min-width: 60rem) {
+        .two {
+          grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+        }
+      }
+      li {
+        border-top: 1px solid var(--line);
+      }
+      label.tick span {
+        overflow-wrap: anywhere;
+      }
+    `,
+  ];
+  declare chosen: readonly string[];
+  declare private text: string;
+  declare private trouble: string | undefined;
+  declare private refusals: readonly Refusal[];
+  declare private busy: boolean;
+  readonly #all = new Fetched(this, () => Promise.all([api.bench(), tradeApi.costs()]));
+
+  constructor() {
+    super();
+    this.chosen = [];
+    this.text = "";
+    this.refusals = [];
+    this.busy = false;
+  }
+
+  override render() {
+    return html`<div class="stack" @ferrule-retry=${() => this.#all.again()}>
+      <h1 tabindex="-1">Sell</h1>
+      ${whenReady(this.#all.state, "the bench", ([bench, costs]) => this.renderBench(bench, costs))}
+    </div>`;
+  }
+
+  private renderBench(bench: Bench, costs: CostSettings): TemplateResult {
+    const unsold = bench.parts.filter(({ soldOn }) => soldOn === undefined);
+    if (unsold.length === 0)
+      return emptyNote(
+        "Nothing to sell",
+        "There is no part on the bench that is not sold.",
+        html`<a class="button" href="/">To the bench</a>`,
+      );
+    return html`<div class="two">
+      ${this.renderChoice(unsold, bench.joints)}
+      <section class="ticket" aria-labelledby="sale"><h2 id="sale">The sale</h2>${this.renderForm(unsold, costs)}</section>
+    </div>`;
+  }
+
+  private renderChoice(unsold: readonly Part[], joints: readonly Joint[]): TemplateResult {
+    const parts = new Map(unsold.map((part) => [part.id, part]));
+    const clubs = clubsOnBench(unsold, joints);
+    const found = findParts(unsold, joints, { ...noFilter, text: this.text });
+    const shown = [
+      ...new Set([...unsold.filter(({ id }) => this.chosen.includes(id)), ...found.slice(0, mostRows)]),
+    ];
+    return html`<section class="ticket stack" aria-labelledby="what">
+      <h2 id="what">What is sold?</h2>
+      ${clubs.length > 0 ? this.renderClubs(clubs, parts) : ""}
+      <div><label for="search">Search the parts</label><input id="search" type="search" autocomplete="off" .value=${this.text} @input=${(event: Event) => (this.text = (event.target as HTMLInputElement).value)} /></div>
+      <ul class="plain">${shown.map(
+        (part) =>
+          html`<li><label class="tick"><input type="checkbox" .checked=${this.chosen.includes(part.id)} @change=${() => this.#turn([part.id])} /><span>${partTitle(part)} <span class="mono soft">${part.id}</span></span></label></li>`,
+      )}</ul>
+      ${found.length > mostRows ? html`<p class="small soft">${found.length - mostRows} more; search to find them.</p>` : ""}
+    </section>`;
+  }
+
+  private renderClubs(
+    clubs: readonly (readonly string[])[],
+    parts: ReadonlyMap<string, Part>,
+  ): TemplateResult {
+    return html`<div><label for="club">A club that is put together</label>
+      <select id="club" @change=${(event: Event) => this.#choose((event.target as HTMLSelectElement).value)}>
+        <option value="">No, parts</option>
+        ${clubs.map((ids) => html`<option value=${ids.join("\n")} ?selected=${sameParts(ids, this.chosen)}>${clubTitle(parts, ids[0] ?? "")} (${ids.join(" + ")})</option>`)}
+      </select></div>`;
+  }
+
+  private renderForm(unsold: readonly Part[], costs: CostSettings): TemplateResult {
+    const sold = unsold.filter(({ id }) => this.chosen.includes(id));
+    if (sold.length === 0) return html`<p class="soft">Choose what is sold first.</p>`;
+    return html`<p><strong>${sold.map(partTitle).join(", ")}</strong></p>
+      ${this.renderPaid(sold)}
+      <ferrule-record-form
+        .fields=${sellFields(costs)}
+        .record=${{ on: dayText(new Date()), club: this.clubName(sold) }}
+        .submitWord=${"Write the sale in the books"}
+        .trouble=${this.trouble}
+        .refusals=${this.refusals}
+        .busy=${this.busy}
+        @ferrule-record=${this.#sell}
+      ></ferrule-record-form>`;
+  }
+
+  private renderPaid(sold: readonly Part[]): TemplateResult | string {
+    const paid = sold.flatMap((part) => (part.paid ? [part.paid] : []));
+    const [first] = paid;
+    if (!first || paid.some(({ currency }) => currency !== first.currency)) return "";
+    const totalMinor = paid.reduce((sum, { amountMinor }) => sum + amountMinor, 0);
+    return html`<p class="small soft">Paid for it: ${moneyText(totalMinor, first.currency)}${paid.length < sold.length ? ", as far as is known" : ""}.</p>`;
+  }
+
+  /** What the lines of the books go together under: the club by its head, else nothing. */
+  private clubName(sold: readonly Part[]): string | undefined {
+    const head = sold.find(({ kind }) => kind === "head");
+    return head && sold.length > 1
+      ? `${clubTitle(new Map(sold.map((part) => [part.id, part])), head.id)} ${head.id}`
+      : undefined;
+  }
+
+  #turn(ids: readonly string[]): void {
+    const [first] = ids;
+    this.chosen = this.chosen.includes(first ?? "")
+      ? this.chosen.filter((id) => !ids.includes(id))
+      : [...this.chosen, ...ids];
+  }
+
+  #choose(ids: string): void {
+    this.chosen = ids === "" ? [] : ids.split("\n");
+  }
+
+  readonly #sell = async (event: CustomEvent<{ record: Record<string, unknown> }>): Promise<void> => {
+    this.busy = true;
+    const { price } = event.detail.record as { price: Money };
+    await tradeApi.sell({ parts: this.chosen, ...event.detail.record }).then(
+      () => {
+        tell(this, "ferrule-done", { text: `Sold at ${moneyText(price.amountMinor, price.currency)}.` });
+        tell(this, "ferrule-go", { path: "/books" });
+      },
+      (error: unknown) => {
+        this.trouble = `${failed(error).message}.`;
+        this.refusals = error instanceof ApiError ? error.refusals : [];
+      },
+    );
+    this.busy = false;
+  };
+}
+
+function sameParts(one: readonly string[], other: readonly string[]): boolean {
+  return one.length === other.length && one.every((id) => other.includes(id));
+}
+
+function sellFields({ currency, feeTables, sellsBy }: CostSettings): readonly RecordField[] {
+  const place = feeTables.find(({ id }) => id === sellsBy)?.name ?? "the place you sell by";
+  return [
+    { path: "price", label: "Price, without postage", control: "money", currency, needed: true },
+    { path: "on", label: "On", control: "date", needed: true },
+    { path: "daysToSell", label: "Days it was for sale", control: "number" },
+    { path: "fees", label: "Fees", why: `Empty: by the fees of ${place}.`, control: "money", currency },
+    { path: "postage", label: "What sending it cost", why: "Empty: nothing.", control: "money", currency },
+    {
+      path: "condition",
+      label: "Condition",
+      control: "choice",
+      choices: { "": "Not said", ...conditionWords },
+    },
+    {
+      path: "club",
+      label: "Name in the books",
+      why: "Lines of the same name are summed up together.",
+      control: "text",
+    },
+    { path: "note", label: "Note", control: "note" },
+  ];
+}
+
+customElements.define("ferrule-sell-view", SellView);
