@@ -20,6 +20,7 @@ import { closeDatabase, openDatabase } from "./store/database.ts";
 import { openTables } from "./store/tables.ts";
 import { openCosts } from "./trade/costs.ts";
 import { openReadyModels } from "./trade/ready-models.ts";
+import { openTrade } from "./trade/trade.ts";
 
 export interface AppOptions {
   /** The folder of the bench's database; without it the bench is kept in memory and gone at the end. */
@@ -44,7 +45,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const database = openDatabase(options.dataFolder);
   const tables = openTables(database);
   const costs = openCosts(tables, options.reference.firstCosts);
-  const bench = openBench(tables, () => costs.read().currency, options.demo);
+  const bench = openBench(tables, costs.read, options.demo);
   const app: App = Fastify({
     logger: options.logger ?? false,
     bodyLimit,
@@ -69,8 +70,9 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const { reference, today = localToday } = options;
   const answers = openAnswers(bench, reference);
   const models = openReadyModels(tables);
+  const trade = openTrade(tables, costs, models, today);
   const { settings } = tables;
-  addRoutes(app, { bench, answers, settings, costs, models, today, reference, version });
+  addRoutes(app, { bench, answers, settings, costs, models, trade, today, reference, version });
   await addPage(app, options.pageFolder);
   return app;
 }

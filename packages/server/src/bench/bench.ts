@@ -6,6 +6,7 @@ import { type BenchContents, type Example, emptyContents } from "./bench-content
 import { clearBench } from "./clear-bench.ts";
 import { isUntouched } from "./is-untouched.ts";
 import { entriesShelf, evidenceShelf, type ListShelf, modelsShelf, sightingsShelf } from "./list-shelves.ts";
+import type { Rates } from "./rates.ts";
 import { type Removed, type Shelf, takeIn as takeInto } from "./shelf.ts";
 import { claimsShelf, jointsShelf, partsShelf } from "./shelves.ts";
 import { type Restored, undoDelete } from "./undo.ts";
@@ -42,14 +43,10 @@ export interface Bench {
 }
 
 /**
- * The bench kept in these tables. On the very first start the example is put on it, where there is one. `currency` is that of
- * its books.
+ * The bench kept in these tables. On the very first start the example is put on it, where there is one. `rates` are those
+ * of its books.
  */
-export function openBench(
-  tables: Tables,
-  currency: () => string,
-  example: Example = emptyContents,
-): Bench {
+export function openBench(tables: Tables, rates: () => Rates, example: Example = emptyContents): Bench {
   if (tables.settings.isExample() === undefined) tables.together(() => putExample(tables, example));
   return {
     parts: partsShelf(tables),
@@ -58,7 +55,7 @@ export function openBench(
     models: modelsShelf(tables),
     evidence: evidenceShelf(tables),
     sightings: sightingsShelf(tables),
-    entries: entriesShelf(tables, currency),
+    entries: entriesShelf(tables, rates),
     goal: () => tables.goals.read(),
     setGoal: (goal) => {
       tables.goals.write(goal);

@@ -2,6 +2,7 @@ import type { CatalogueModel, Entry, Evidence, Refusal, Sighting } from "@ferrul
 import type { Deletion } from "../store/deletions.ts";
 import { type Listed, type ListName, tableOf } from "../store/lists.ts";
 import type { Tables } from "../store/tables.ts";
+import { type Rates, rateRefusals } from "./rates.ts";
 import { openShelf, type Shelf } from "./shelf.ts";
 
 /** A list about the bench: a delete takes one thing from it, and is told as that thing. */
@@ -19,16 +20,10 @@ export function sightingsShelf(tables: Tables): ListShelf<Sighting> {
   return openList(tables, "sightings", { noun: "sighting", where: "in the log" });
 }
 
-/** `currency` is the bench's own: a line in another needs a rate. */
-export function entriesShelf(tables: Tables, currency: () => string): ListShelf<Entry> {
-  const refusals = (entry: Entry) => missingRate(entry, currency());
+/** A line in another currency than the bench's needs a rate, of its own or typed in for that currency. */
+export function entriesShelf(tables: Tables, rates: () => Rates): ListShelf<Entry> {
+  const refusals = ({ amount, rate }: Entry) => rateRefusals(amount.currency, rate, rates());
   return openList(tables, "entries", { noun: "entry", where: "in the books", refusals });
-}
-
-function missingRate({ amount, rate }: Entry, currency: string): Refusal[] {
-  if (amount.currency === currency || rate !== undefined) return [];
-  const expected = `how much ${currency} one ${amount.currency} was worth that day`;
-  return [{ field: "rate", got: "nothing", expected }];
 }
 
 interface ListWords<T> {

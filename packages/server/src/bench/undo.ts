@@ -44,7 +44,10 @@ export function undoDelete(tables: Tables, example: Example): Outcome<Restored> 
 function removeAdded(tables: Tables, { added = {} }: Deletion): Lists {
   const going = new Set(added.parts);
   const joints = tables.joints.all().filter(({ value }) => value.parts.some((id) => going.has(id)));
-  const ids = { ...added, joints: [...(added.joints ?? []), ...joints.map(({ value }) => value.id as string)] };
+  const ids = {
+    ...added,
+    joints: [...(added.joints ?? []), ...joints.map(({ value }) => value.id as string)],
+  };
   return mapLists((name) => (ids[name] ?? []).flatMap((id) => takeAway(tableOf(tables, name), id)));
 }
 

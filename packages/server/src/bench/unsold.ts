@@ -1,9 +1,9 @@
 import type { Joint, Part } from "@ferrule/core";
 
 /** What is still here to be built with: a sold part takes part in nothing any more, nor does a joint with it. */
-export function unsold<Contents extends { readonly parts: readonly Part[]; readonly joints: readonly Joint[] }>(
-  contents: Contents,
-): Contents {
+export function unsold<
+  Contents extends { readonly parts: readonly Part[]; readonly joints: readonly Joint[] },
+>(contents: Contents): Contents {
   const sold = new Set(contents.parts.filter(isSold).map(({ id }) => id));
   if (sold.size === 0) return contents;
   return {

@@ -7,6 +7,7 @@ import type { Bench } from "../bench/bench.ts";
 import type { SettingsTable } from "../store/settings.ts";
 import type { Costs } from "../trade/costs.ts";
 import type { ReadyModels } from "../trade/ready-models.ts";
+import type { Trade } from "../trade/trade.ts";
 
 /** A Fastify whose routes take the types of their zod schemas. */
 export type App = FastifyInstance<
@@ -25,6 +26,7 @@ export interface RouteContext {
   readonly settings: SettingsTable;
   readonly costs: Costs;
   readonly models: ReadyModels;
+  readonly trade: Trade;
   /** Today's date, such as 2026-11-25. */
   readonly today: () => string;
   readonly version: string;

@@ -13,11 +13,15 @@ import { addGoesWith } from "./goes-with.ts";
 import { addHealth } from "./health.ts";
 import { addImport } from "./import.ts";
 import { addJoints } from "./joints.ts";
+import { addJudge } from "./judge.ts";
 import { addOpenApiRoute } from "./openapi.ts";
 import { addParts } from "./parts.ts";
+import { addRead } from "./read.ts";
+import { addResale } from "./resale.ts";
 import { addResolve } from "./resolve.ts";
 import { addSettings } from "./settings.ts";
 import { addSightings } from "./sightings.ts";
+import { addTrade } from "./trade.ts";
 import { addTune } from "./tune.ts";
 
 /** Every route, in the order of the description. */
@@ -35,10 +39,14 @@ export function addRoutes(app: App, context: RouteContext): void {
     addGoesWith,
     addExports,
     addImport,
+    addRead,
+    addJudge,
+    addResale,
     addCatalogue,
     addEvidence,
     addSightings,
     addBooks,
+    addTrade,
     addCosts,
     addSettings,
     addHealth,

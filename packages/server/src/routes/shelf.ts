@@ -1,10 +1,10 @@
 import { parseWith } from "@ferrule/core";
 import { z } from "zod";
+import { mergePatch } from "../bench/merge-patch.ts";
 import type { Shelf } from "../bench/shelf.ts";
 import { problem, valueOrThrow } from "../errors.ts";
 import { createdReplies, idParamsSchema, removedReply, replies } from "../wire/replies.ts";
 import type { App } from "./context.ts";
-import { mergePatch } from "../bench/merge-patch.ts";
 
 interface ShelfRoutes<T, Deleted> {
   readonly url: string;
@@ -15,12 +15,21 @@ interface ShelfRoutes<T, Deleted> {
   readonly inputSchema: z.ZodType;
   /** What a delete is told as. */
   readonly deletedSchema: z.ZodType<Deleted>;
+  /** Puts back what a change may not leave out: where a field has to be there, `null` is its value and does not remove it. */
+  readonly complete?: (changed: unknown) => unknown;
 }
 
 /** Read, add, replace, change and delete, for one kind of thing. */
 export function addShelf<T extends object, Deleted>(
   app: App,
-  { url, shelf, schema, inputSchema, deletedSchema }: ShelfRoutes<T, Deleted>,
+  {
+    url,
+    shelf,
+    schema,
+    inputSchema,
+    deletedSchema,
+    complete = (changed) => changed,
+  }: ShelfRoutes<T, Deleted>,
 ): void {
   const params = idParamsSchema;
   const one = `${url}/:id`;
@@ -44,7 +53,8 @@ export function addShelf<T extends object, Deleted>(
       },
     },
     async (request) => {
-      const changed = parseWith(schema, mergePatch(valueOrThrow(shelf.get(request.params.id)), request.body));
+      const before = valueOrThrow(shelf.get(request.params.id));
+      const changed = parseWith(schema, complete(mergePatch(before, request.body)));
       if (!changed.ok)
         return valueOrThrow(problem("bad-request", "The change was not taken", changed.refusals));
       return valueOrThrow(shelf.put(request.params.id, changed.value));

@@ -11,6 +11,9 @@ import { addShelf } from "./shelf.ts";
 const inputSchema = sightingSchema.partial({ id: true });
 const querySchema = z.strictObject({ outcome: z.enum(outcomes).optional() });
 
+/** What a listing says of itself, where it says nothing. */
+const unsaid = { intent: null, asking: null, negotiable: null, postage: null };
+
 export function addSightings(app: App, { bench }: RouteContext): void {
   const url = "/api/sightings";
   const response = replies(z.strictObject({ sightings: z.array(namedSightingSchema) }));
@@ -24,6 +27,11 @@ export function addSightings(app: App, { bench }: RouteContext): void {
     schema: namedSightingSchema,
     inputSchema,
     deletedSchema: namedSightingSchema,
+    complete: (changed) => ({
+      ...(changed as Sighting),
+      listing: { ...unsaid, ...(changed as Sighting).listing },
+      read: { ...unsaid, ...(changed as Sighting).read },
+    }),
   });
   addListExport(app, url, () => all().map(rowOf), sightingColumns, ["id", "seenOn", "outcome", "text"]);
 }

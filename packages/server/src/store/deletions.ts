@@ -1,6 +1,6 @@
 import type { Goal } from "@ferrule/core";
-import type { Database } from "./sqlite.ts";
 import type { ListName, PlacedLists } from "./lists.ts";
+import type { Database } from "./sqlite.ts";
 
 /** What one delete took, or what one purchase or sale did: all that an undo needs. Lists that hold nothing may be left out. */
 export interface Deletion extends Partial<PlacedLists> {

@@ -1,4 +1,5 @@
 import type { CostSettings, Refusal } from "@ferrule/core";
+import { rateRefusals } from "../bench/rates.ts";
 import { done, type Outcome, problem } from "../errors.ts";
 import type { Tables } from "../store/tables.ts";
 
@@ -44,14 +45,13 @@ export function costsRefusals({ sellsBy, feeTables }: CostSettings): Refusal[] {
   return refusals;
 }
 
-/** Lines of the books without a rate are in the bench's currency, so it cannot become another while there are any. */
-function currencyRefusals(tables: Tables, { currency }: CostSettings): Refusal[] {
-  const bound = tables.entries.all().find(({ value }) => needsRate(value, currency));
-  if (bound === undefined) return [];
-  const expected = `${bound.value.amount.currency}, in which the books are kept`;
-  return [{ field: "currency", got: JSON.stringify(currency), expected }];
-}
-
-function needsRate({ amount, rate }: { amount: { currency: string }; rate?: number }, currency: string) {
-  return amount.currency !== currency && rate === undefined;
+/** Lines of the books that need no rate now must not need one that nobody has typed in. */
+function currencyRefusals(tables: Tables, costs: CostSettings): Refusal[] {
+  const lacks = tables.entries
+    .all()
+    .find(({ value: { amount, rate } }) => rateRefusals(amount.currency, rate, costs).length > 0);
+  if (lacks === undefined) return [];
+  const { currency } = lacks.value.amount;
+  const expected = `${currency}, or rates.${currency}: the books have lines in ${currency} without a rate`;
+  return [{ field: "currency", got: JSON.stringify(costs.currency), expected }];
 }

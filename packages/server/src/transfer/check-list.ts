@@ -38,7 +38,9 @@ export function checkList<T extends { id?: string }>(
           id: written.id ?? newId(spec.stem(written as unknown as T), isTaken, before.size + inText.size + 1),
         } as T & { id: string };
         const isRepeated = inText.has(value.id) || (before.has(value.id) && spec.existing === "refuse");
-        const refusals = isRepeated ? [repeatedId(value.id, inText.has(value.id), spec.where)] : spec.check(value);
+        const refusals = isRepeated
+          ? [repeatedId(value.id, inText.has(value.id), spec.where)]
+          : spec.check(value);
         spec.refused.push(...rowRefusals(entry, refusals));
         if (refusals.length > 0) return [];
         inText.add(value.id);
@@ -51,9 +53,7 @@ function repeatedId(id: string, isInText: boolean, where: string): Refusal {
   return {
     field: "id",
     got: JSON.stringify(id),
-    expected: isInText
-      ? "an id that nothing before it in the text has"
-      : `an id that is not ${where} yet`,
+    expected: isInText ? "an id that nothing before it in the text has" : `an id that is not ${where} yet`,
   };
 }
 

@@ -49,7 +49,6 @@ function rowOf(
   money: string | undefined,
 ): ReturnType<Sheet["readRow"]> {
   const refusals = money === undefined ? [] : decimalMoney(cells, money);
-  if (refusals.length > 0)
-    return { entries: [], refused: refusals.map((refusal) => ({ line, ...refusal })) };
+  if (refusals.length > 0) return { entries: [], refused: refusals.map((refusal) => ({ line, ...refusal })) };
   return { entries: [{ list, value: unflatten(cells, columns), lineOf: () => line }], refused: [] };
 }

@@ -91,11 +91,7 @@ function delimiterOf(text: string): string {
 
 const forbiddenSteps: ReadonlySet<string> = new Set(["__proto__", "constructor", "prototype"]);
 
-function headerRefusals(
-  line: number,
-  names: readonly string[],
-  required: readonly string[],
-): RowRefusal[] {
+function headerRefusals(line: number, names: readonly string[], required: readonly string[]): RowRefusal[] {
   const refused = names.flatMap((name, at): RowRefusal[] => {
     if (names.indexOf(name) !== at && name !== "")
       return [

@@ -3,5 +3,16 @@ import { z } from "zod";
 /** Money in a reply. */
 export const moneyReplySchema = z.strictObject({ amountMinor: z.number().int(), currency: z.string() });
 
+/** Money that somebody paid, as it is sent: nothing or more. */
+export const moneyInSchema = z.strictObject({
+  amountMinor: z
+    .number({ error: "whole minor units, 0 or more" })
+    .int({ error: "whole minor units, 0 or more" })
+    .min(0, { error: "whole minor units, 0 or more" }),
+  currency: z
+    .string({ error: "an ISO 4217 code such as EUR" })
+    .regex(/^[A-Z]{3}$/, "an ISO 4217 code such as EUR"),
+});
+
 /** Something in days, with its 95 % interval. */
 export const daysSchema = z.strictObject({ value: z.number(), low: z.number(), high: z.number() });

@@ -1,0 +1,157 @@
+import {
+  type Entry,
+  entriesOfPurchase,
+  type Joint,
+  type Listing,
+  type ListingParts,
+  type Money,
+  type Part,
+  partsOfListing,
+  type Refusal,
+  type Sighting,
+  tripCost,
+} from "@ferrule/core";
+import { newId } from "../bench/new-id.ts";
+import { rateRefusals } from "../bench/rates.ts";
+import { done, type Outcome, problem } from "../errors.ts";
+import type { Tables } from "../store/tables.ts";
+import { expectationOf, type Market } from "./expectation.ts";
+import { writeEntries } from "./write-entries.ts";
+
+export interface BuyRequest {
+  readonly paid: Money;
+  readonly rate?: number;
+  readonly on: string;
+  /** Which items of the listing, by their place in it; all of them where left out. */
+  readonly items?: readonly number[];
+  readonly roundTripKm?: number;
+  readonly minutes?: number;
+  readonly postage?: Money;
+}
+
+export interface Bought {
+  readonly parts: readonly Part[];
+  readonly joints: readonly Joint[];
+  readonly entries: readonly Entry[];
+  readonly sighting: Sighting;
+}
+
+/**
+ * Puts what was bought of a sighting's listing on the bench and in the books, all of it or nothing; one undo takes it back.
+ * What was paid is shared by the items' own prices where each has one, else evenly over the parts, and no minor unit is lost.
+ */
+export function buyListing(tables: Tables, market: Market, id: string, request: BuyRequest): Outcome<Bought> {
+  return tables.together(() => {
+    const sighting = tables.sightings.get(id)?.value;
+    if (sighting === undefined) return problem("not-found", `There is no sighting "${id}" in the log`);
+    if (sighting.outcome === "bought") return problem("already-bought");
+    const listing = boughtOf(sighting.listing, request.items);
+    const refusals = [...itemRefusals(sighting.listing, request.items), ...moneyRefusals(request, market)];
+    if (refusals.length > 0) return problem("bad-request", "The purchase was not taken", refusals);
+    return done(takeOver(tables, market, sighting, listing, request));
+  });
+}
+
+function boughtOf(listing: Listing, items: BuyRequest["items"]): Listing {
+  if (items === undefined) return listing;
+  return { ...listing, items: listing.items.filter((_item, at) => items.includes(at)) };
+}
+
+function itemRefusals({ items }: Listing, chosen: BuyRequest["items"]): Refusal[] {
+  if (items.length === 0)
+    return [{ field: "items", got: "a listing without items", expected: "a listing that offers something" }];
+  const expected = `places in the listing, each once, from 0 to ${items.length - 1}`;
+  if (chosen?.length === 0) return [{ field: "items", got: "none", expected }];
+  return (chosen ?? []).flatMap((place, at) =>
+    place < items.length && chosen?.indexOf(place) === at
+      ? []
+      : [{ field: `items.${at}`, got: String(place), expected }],
+  );
+}
+
+function moneyRefusals({ paid, rate, postage }: BuyRequest, { costs }: Market): Refusal[] {
+  const postageRate = postage?.currency === paid.currency ? rate : undefined;
+  return [
+    ...rateRefusals(paid.currency, rate, costs),
+    ...(postage ? rateRefusals(postage.currency, postageRate, costs, "postage.currency") : []),
+  ];
+}
+
+function takeOver(
+  tables: Tables,
+  market: Market,
+  sighting: Sighting,
+  listing: Listing,
+  request: BuyRequest,
+): Bought {
+  const { paid, on } = request;
+  const drafts = draftsOf(tables, market, listing);
+  const purchase = { ...request, ...tripOf(request, market), sighting: sighting.id };
+  const { entries, paidPerPart } = entriesOfPurchase(
+    {
+      ...purchase,
+      partIds: drafts.parts.map(({ id }) => id),
+      weights: weightsOf(listing, drafts),
+      expected: drafts.things.flat().length === 1 ? expectationOf(drafts.parts, market) : undefined,
+    },
+    market.costs,
+  );
+  const paidFor = new Map(paidPerPart.map(({ part, share }) => [part, share]));
+  const parts = drafts.parts.map((part) => ({ ...part, paid: paidFor.get(part.id), acquiredOn: on }));
+  for (const part of parts) tables.parts.insert(part);
+  const joints = drafts.joints.map((joint) => insertJoint(tables, joint));
+  const written = writeEntries(tables, entries);
+  const bought: Sighting = { ...sighting, outcome: "bought", outcomeOn: on, outcomePrice: paid };
+  tables.sightings.replace(sighting.id, bought);
+  tables.deletions.push({
+    added: { parts: ids(parts), joints: ids(joints), entries: ids(written) },
+    changed: { sightings: [{ id: sighting.id, fields: outcomeOf(sighting) }] },
+  });
+  return { parts, joints, entries: written, sighting: bought };
+}
+
+/** The parts under ids that the bench has free. */
+function draftsOf(tables: Tables, { catalogue }: Market, listing: Listing): ListingParts {
+  const given = new Set<string>();
+  return partsOfListing(listing, catalogue, (kind) => {
+    const id = newId(kind, (taken) => given.has(taken) || tables.parts.get(taken) !== undefined);
+    given.add(id);
+    return id;
+  });
+}
+
+/** The minutes of a trip go by its distance where nobody says. */
+function tripOf({ roundTripKm, minutes }: BuyRequest, { costs }: Market): Pick<BuyRequest, "minutes"> {
+  if (roundTripKm === undefined || minutes !== undefined) return { minutes };
+  return { minutes: tripCost({ roundTripKm }, costs).minutes };
+}
+
+/** Each part's weight: its share of its item's price where every item is priced apart; else all parts weigh alike. */
+function weightsOf({ items }: Listing, { parts, itemOf }: ListingParts): number[] | undefined {
+  const counts = new Map<number, number>();
+  for (const { id } of parts) {
+    const item = itemOf.get(id) as number;
+    counts.set(item, (counts.get(item) ?? 0) + 1);
+  }
+  const prices = items.map(({ price, quantity }) => (price ? price.amountMinor * quantity : undefined));
+  const currencies = new Set(items.map(({ price }) => price?.currency));
+  if (prices.includes(undefined) || currencies.size > 1) return undefined;
+  return parts.map(({ id }) => {
+    const item = itemOf.get(id) as number;
+    return (prices[item] as number) / (counts.get(item) as number);
+  });
+}
+
+function insertJoint(tables: Tables, joint: Joint): Joint & { id: string } {
+  const named = { ...joint, id: newId("joint", (taken) => tables.joints.get(taken) !== undefined) };
+  tables.joints.insert(named);
+  return named;
+}
+
+function outcomeOf({ outcome, outcomeOn, outcomePrice }: Sighting) {
+  return { outcome, outcomeOn: outcomeOn ?? null, outcomePrice: outcomePrice ?? null };
+}
+
+function ids(things: readonly { readonly id?: string }[]): string[] {
+  return things.map(({ id }) => id as string);
+}

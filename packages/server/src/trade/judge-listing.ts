@@ -1,0 +1,159 @@
+import {
+  type Bench as BenchInput,
+  type CatalogueModel,
+  type Claim,
+  type CostSettings,
+  type Deal,
+  type Evidence,
+  type Goal,
+  type Joint,
+  judgeDeal,
+  type Listing,
+  type Part,
+  type ReadyCatalogue,
+  type Reference,
+  readListing,
+  readyCatalogue,
+  rules,
+  type Sighting,
+} from "@ferrule/core";
+import type { Bench } from "../bench/bench.ts";
+import { checkBench } from "../bench/check-bench.ts";
+import { done, type Outcome, problem } from "../errors.ts";
+import { type Costs, costsRefusals } from "./costs.ts";
+import type { ReadyModels } from "./ready-models.ts";
+
+export interface JudgeRequest {
+  readonly text?: string;
+  readonly listing?: Listing;
+  /** The id of a sighting in the log. */
+  readonly sighting?: string;
+  readonly roundTripKm?: number;
+  readonly place?: string;
+  readonly log?: boolean;
+  readonly today?: string;
+  readonly catalogue?: readonly CatalogueModel[];
+  readonly parts?: readonly Part[];
+  readonly joints?: readonly Joint[];
+  readonly claims?: readonly Claim[];
+  readonly goal?: Goal;
+  readonly evidence?: readonly Evidence[];
+  readonly sightings?: readonly Sighting[];
+  readonly costs?: Partial<CostSettings>;
+}
+
+export interface Judged {
+  readonly deal: Deal;
+  readonly listing: Listing;
+  /** The listing in the log; nothing where it was not logged. */
+  readonly sighting: Sighting | null;
+}
+
+/** What judging works with. */
+export interface JudgeTools {
+  readonly bench: Bench;
+  readonly costs: Costs;
+  readonly models: ReadyModels;
+  readonly reference: Reference;
+  readonly today: () => string;
+}
+
+/** What is judged: words, what was read from them, what holds, and the sighting that they are in the log, if any. */
+interface Heard {
+  readonly text: string;
+  readonly read: Listing;
+  readonly listing: Listing;
+  readonly sighting?: Sighting;
+}
+
+/** What a listing is worth to the stored bench, or to one that is given; a listing judged for the stored bench goes into the log. */
+export function judgeListing(tools: JudgeTools, request: JudgeRequest): Outcome<Judged> {
+  const today = request.today ?? tools.today();
+  const heard = hear(tools, request, today);
+  if (!heard.ok) return heard;
+  const given = benchOf(request);
+  const costs = { ...tools.costs.read(), ...request.costs };
+  const refusals = [
+    ...(given ? checkBench(given) : []),
+    ...costsRefusals(costs).map((refusal) => ({ ...refusal, field: `costs.${refusal.field}` })),
+  ];
+  if (refusals.length > 0) return problem("bad-request", "The listing cannot be judged from this", refusals);
+  const { listing, sighting } = heard.value;
+  const roundTripKm = request.roundTripKm ?? sighting?.roundTripKm;
+  const deal = judgeDeal({
+    listing,
+    bench: given ?? tools.bench.view(),
+    rules,
+    reference: tools.reference,
+    catalogue: request.catalogue ?? tools.models.all(),
+    evidence: request.evidence ?? tools.bench.evidence.all(),
+    // The listing does not count among what turns up besides it, however often it is judged.
+    sightings: (request.sightings ?? tools.bench.sightings.all()).filter(({ id }) => id !== sighting?.id),
+    costs,
+    today,
+    ...(roundTripKm === undefined ? {} : { roundTripKm }),
+  });
+  if (given || request.log === false) return done({ deal, listing, sighting: null });
+  const logged = log(tools.bench, heard.value, request, deal, today);
+  return logged.ok ? done({ deal, listing, sighting: logged.value }) : logged;
+}
+
+function hear(tools: JudgeTools, request: JudgeRequest, today: string): Outcome<Heard> {
+  const { text, listing, sighting: id } = request;
+  const isOne = id === undefined ? text !== undefined || listing !== undefined : !text && !listing;
+  if (!isOne) {
+    const got = id === undefined ? "none of them" : "a sighting and something else";
+    const expected = "text, listing (with the text that it corrects, if any) or sighting";
+    return problem("bad-request", undefined, [{ field: "(the body)", got, expected }]);
+  }
+  if (id !== undefined) return storedSighting(tools.bench, id);
+  if (text === undefined) return done({ text: "", read: listing as Listing, listing: listing as Listing });
+  const read = readListing(text, readyFor(tools, request));
+  return done({ text, read, listing: listing ?? read, sighting: sameToday(tools.bench, text, today) });
+}
+
+function storedSighting(bench: Bench, id: string): Outcome<Heard> {
+  const found = bench.sightings.get(id);
+  if (!found.ok) return found;
+  const { text, read, listing } = found.value;
+  return done({ text, read, listing, sighting: found.value });
+}
+
+function readyFor({ models }: JudgeTools, { catalogue }: JudgeRequest): ReadyCatalogue {
+  return catalogue ? readyCatalogue(catalogue) : models.ready();
+}
+
+/** The same words on the same day are the same listing, judged again. */
+function sameToday(bench: Bench, text: string, today: string): Sighting | undefined {
+  return bench.sightings
+    .all()
+    .findLast((one) => one.outcome === "open" && one.seenOn === today && one.text === text);
+}
+
+/** The bench that came with the request; what it leaves out is empty. */
+function benchOf({ parts, joints, claims, goal }: JudgeRequest): Required<BenchInput> | undefined {
+  if (!parts && !joints && !claims && !goal) return undefined;
+  return { parts: parts ?? [], joints: joints ?? [], claims: claims ?? [], goal: goal ?? {} };
+}
+
+function log(
+  bench: Bench,
+  { text, read, listing, sighting }: Heard,
+  { roundTripKm, place }: JudgeRequest,
+  { verdict, mostToPay }: Deal,
+  today: string,
+): Outcome<Sighting> {
+  const { mostToPay: _before, ...kept } = sighting ?? { seenOn: today, outcome: "open" as const };
+  const judged = {
+    ...kept,
+    text,
+    read,
+    listing,
+    verdict,
+    ...(mostToPay ? { mostToPay } : {}),
+    ...(roundTripKm === undefined ? {} : { roundTripKm }),
+    ...(place === undefined ? {} : { place }),
+  };
+  if (sighting) return bench.sightings.put(sighting.id, judged as Sighting);
+  return bench.sightings.add(judged as Sighting);
+}

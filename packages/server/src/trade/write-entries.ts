@@ -1,0 +1,13 @@
+import type { Entry, NewEntry } from "@ferrule/core";
+import { newId } from "../bench/new-id.ts";
+import type { Tables } from "../store/tables.ts";
+
+/** Writes lines of the books, each under a new id. */
+export function writeEntries(tables: Tables, entries: readonly NewEntry[]): Entry[] {
+  return entries.map((entry) => {
+    const id = newId("entry", (taken) => tables.entries.get(taken) !== undefined);
+    const named = { ...entry, id };
+    tables.entries.insert(named);
+    return named;
+  });
+}
