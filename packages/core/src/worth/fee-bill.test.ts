@@ -70,6 +70,13 @@ describe("the fees on a sale", () => {
     ["the payment on postage always", { paymentPercent: 2 }, 10_000, 1000, 220],
     ["half a unit away from nothing, once", { paymentPercent: 2.5, paymentFixedMinor: 1 }, 100, 0, 4],
     ["drawing out of what is left", { fixedMinor: 1000, cashOutPercent: 10 }, 10_000, 1000, 1000 + 1000],
+    [
+      "drawing out of what is left after the payment too",
+      { paymentFixedMinor: 1000, cashOutPercent: 10 },
+      10_000,
+      0,
+      1900,
+    ],
     ["no drawing out where nothing is left", { fixedMinor: 1000, cashOutPercent: 10 }, 500, 0, 1000],
   ])("charge %s", (_what, table, priceMinor, postageMinor, totalMinor) =>
     expect(feesOn(priceMinor, postageMinor, { ...free, ...table }).totalMinor).toBe(totalMinor),

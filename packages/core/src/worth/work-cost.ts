@@ -20,10 +20,7 @@ export function workCost(
   steps: readonly CostedStep[],
   costs: Pick<CostSettings, "work" | "hourValueMinor">,
 ): WorkCost {
-  const own = steps.map((step) => ({
-    ...step,
-    ...(Object.hasOwn(costs.work, step.step) ? known(costs.work[step.step]) : {}),
-  }));
+  const own = steps.map((step) => ({ ...step, ...known(costs.work[step.step]) }));
   const minutes = own.reduce((sum, step) => sum + step.minutes, 0);
   const materialMinor = own.reduce((sum, step) => sum + step.costMinor, 0);
   const time = timeMinor(minutes, costs);
