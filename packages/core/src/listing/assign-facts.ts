@@ -1,5 +1,5 @@
 import { clausesOf, type Stretch } from "./clauses.ts";
-import type { ItemDraft } from "./item-draft.ts";
+import { type ItemDraft, isAbout } from "./item-draft.ts";
 import { canHave } from "./item-fields.ts";
 import type { Mention } from "./mention.ts";
 import type { Absorbed } from "./read-items.ts";
@@ -51,13 +51,23 @@ function isOfAll({ plain, items }: Sheet, mention: Mention, clauses: readonly St
   return alone && mention.field === "hand";
 }
 
+/** The items under a heading that a place is in: what it says, it says of all of them. */
+function underHeading(items: readonly ItemDraft[], { heading }: ItemDraft, at: number): ItemDraft[] {
+  return heading !== null && at < heading ? items.filter((other) => other.heading === heading) : [];
+}
+
+const comesWith: ReadonlySet<string> = new Set(["cover", "wrench", "adapter"]);
+
 /** The items that a fact is said of: all, or the one whose words it stands in, or the nearest that can have it. */
 function ownersOf(sheet: Sheet, mention: Mention, clauses: readonly Stretch[]): ItemDraft[] {
   const able = sheet.items.filter(({ kind }) => canHave(kind, mention));
   if (able.length === 0) return [];
   if (isOfAll(sheet, mention, clauses)) return able;
-  const inside = able.filter((item) => isWithin(item, mention.start));
-  if (inside.length > 0) return inside;
+  const inside = able.filter((item) => isAbout(item, mention.start));
+  if (inside.length > 0)
+    return [...new Set(inside.flatMap((item) => [item, ...underHeading(able, item, mention.start)]))];
+  // What comes with a thing is not said of another: "wrench" is the wrench that is sold.
+  if (comesWith.has(mention.field) && sheet.items.some((item) => isAbout(item, mention.start))) return [];
   const nearest = Math.min(...able.map((item) => distance(item, mention.start)));
   const near = able.filter((item) => distance(item, mention.start) === nearest);
   return near;

@@ -103,6 +103,12 @@ function settleFaults(mentions: readonly Mention[]) {
 
 const isCode = (model: CatalogueModel | null) => (model ? { model: model.model, modelId: model.id } : {});
 
+/** The words of a maker: its own part of a name, or the whole name where only the model says who made it. */
+const makerPlace = ({ start, end, maker, makerEnd }: NameFound): Stretch => ({
+  start,
+  end: maker === null ? end : makerEnd,
+});
+
 export interface ItemWords {
   readonly draft: ItemDraft;
   readonly mentions: readonly Mention[];
@@ -131,11 +137,11 @@ export function buildItem({ draft, mentions, names, plain }: ItemWords, ready: R
   const at: FieldAt[] = [
     { field: "kind", start: draft.kindAt.start, end: draft.kindAt.end },
     ...(draft.quantity ? [{ field: "quantity", start: draft.quantity.start, end: draft.quantity.end }] : []),
-    ...(choice.makerAt ? [{ field: "maker", start: choice.makerAt.start, end: choice.makerAt.end }] : []),
+    ...(choice.makerAt ? [{ field: "maker", ...makerPlace(choice.makerAt) }] : []),
     ...(choice.modelAt
       ? ["model", "modelId"].map((field) => ({
           field,
-          start: choice.modelAt?.start ?? 0,
+          start: choice.modelAt?.modelStart ?? 0,
           end: choice.modelAt?.end ?? 0,
         }))
       : []),

@@ -12,8 +12,9 @@ import type { Words } from "./words.ts";
 
 /** A name of the catalogue where it stands in the words, with all it may mean. */
 export interface NameFound extends NameMeaning {
-  /** The maker that the words name, alone or before a model. */
-  readonly maker: string | null;
+  /** Where the maker's part of the name ends and the model's begins; both the start where it names no maker. */
+  readonly makerEnd: number;
+  readonly modelStart: number;
   readonly start: number;
   readonly end: number;
   /** Where the letters and digits of the name stand, for masking. */
@@ -77,6 +78,18 @@ interface Window {
   readonly ready: ReadyCatalogue;
 }
 
+/** Where the maker's part of a name ends and the model's begins. */
+function makerPart(parts: readonly Piece[], maker: string | null, ready: ReadyCatalogue) {
+  const start = parts[0]?.start ?? 0;
+  let key = "";
+  for (const [at, part] of maker === null ? [] : parts.entries()) {
+    key += part.plain;
+    if (ready.names.get(key)?.maker === maker)
+      return { makerEnd: part.end, modelStart: parts[at + 1]?.start ?? start };
+  }
+  return { makerEnd: start, modelStart: start };
+}
+
 /** The longest name that starts at a piece. */
 function nameAt({ pieces, plain, ready }: Window, at: number): NameFound | null {
   let key = "";
@@ -92,7 +105,14 @@ function nameAt({ pieces, plain, ready }: Window, at: number): NameFound | null 
     const parts = pieces.slice(at, at + count);
     const first = pieces[at] as Piece;
     const ordinary = parts.every(({ plain: word }) => isOrdinaryWord(word) || word.length <= 5);
-    best = { ...meaning, start: first.start, end: last.end, parts, ordinary };
+    best = {
+      ...meaning,
+      start: first.start,
+      end: last.end,
+      parts,
+      ordinary,
+      ...makerPart(parts, meaning.maker, ready),
+    };
   }
   return best;
 }

@@ -1,6 +1,7 @@
 import type { ItemKind } from "./catalogue.ts";
 import { overlaps, type Stretch } from "./clauses.ts";
 import type { NameFound } from "./find-model.ts";
+import { isHeadLike } from "./item-draft.ts";
 import type { NounPhrase } from "./item-nouns.ts";
 import type { MoneyFound } from "./read-money.ts";
 
@@ -13,6 +14,8 @@ export interface ItemSource {
   readonly money: readonly MoneyFound[];
   /** Stretches that are about things which are not offered. */
   readonly foreign: readonly Stretch[];
+  /** The kinds of thing that each maker makes. */
+  readonly makerKinds: ReadonlyMap<string, ReadonlySet<ItemKind>>;
 }
 
 /** How the words around an anchor tie it to what went before. */
@@ -36,6 +39,14 @@ export interface AnchorCues {
   readonly priced: boolean;
   /** "shaft is", "grip:", "head weight": a word about a part of the thing. */
   readonly described: boolean;
+  /** In brackets by itself: "headcover (driver)". */
+  readonly bracketed: boolean;
+  /** Right behind a count: "1 wrench". */
+  readonly counted: boolean;
+  /** "… included". */
+  readonly included: boolean;
+  /** A price right behind it. */
+  readonly pricedClose: boolean;
 }
 
 /** A noun phrase or a model's name, as they follow one another in the words. */
@@ -49,7 +60,7 @@ export interface Anchor extends Stretch {
 const articles =
   "(?:(?:the|an?|my|any|all|your|his|her|our|old|other|most|some|new|newer|these|those|this|that|same|of|various|older|modern|standard|current|previous|matching|original|der|die|das|den|dem|einen?|einem|einer|meine[nrm]?|mon|ma|mes|les?|la|un|una|une|los|las|mi|stiff|regular|broken|left|right|hand|handed|rh|lh) ){0,4}";
 const foreignJoin = new RegExp(
-  `(?<![\\p{L}])(?:(?<!looking |wanted |searching |search |hunting |\\d |asking |market |selling |quid |euros? |each |both |p&p |postage |shipping |post )for|from|off(?: of)?|out of|to (?:fit|suit)|fits?|suits?|suiting|suitable for|fitting|into|pulled(?: from| off| out of)?|removed from|taken (?:from|off|out of)|came (?:with|off|from|out of|on|in)|was (?:in|on)|belongs to|used (?:in|on|with)|compatible with|to go (?:in|on|with)|works (?:in|with|on)|goes (?:in|on)|matches|fur|fuer|passend (?:fur|zu|auf)|passt (?:fur|in|auf|zu|an)|aus(?: dem| einem| meinem)?|vom|von|pour|compatible|provient (?:de|d'un)|para|compatible con|de un|issue? d'un|d'un)[ :]{0,2}${articles}(?:[\\p{L}]{0,14} )?$`,
+  `(?<![\\p{L}])(?:(?<!looking |wanted |searching |search |hunting |\\d |asking |market |selling |quid |euros? |each |both |p&p |postage |shipping |post )for|from|off(?: of)?|out of|to (?:fit|suit)|fits?|suits?|suiting|suitable for|fitting|into|pulled(?: from| off| out of)?|removed from|taken (?:from|off|out of)|came (?:with|off|from|out of|on|in)|was (?:in|on)|belongs to|used (?:in|on|with)|compatible with|to go (?:in|on|with)|works (?:in|with|on)|goes (?:in|on)|matches|fur|fuer|passend (?:fur|zu|auf)|passt (?:fur|in|auf|zu|an)|in (?=my |an? |the |our |his )|aus(?: dem| einem| meinem)?|vom|von|pour|compatible|provient (?:de|d'un)|para|compatible con|de un|issue? d'un|d'un)[ :]{0,2}${articles}(?:[\\p{L}]{0,14} )?$`,
   "u",
 );
 const withJoin =
@@ -66,10 +77,10 @@ const numbered =
   /(?:^|\n) ?(?:\(?\d{1,2}[).:](?!\d)|[a-f]\)|item \d{1,2}:?|lot \d{1,2}:?|#\d{1,2}[ :]|no\.? ?\d{1,2}[:)]) ?[^\n]{0,60}$/u;
 const onlyAfter = /^[ ,(:-]{0,3}(?:only|alone|just|no shaft|\(no shaft|solo|seule?|nur|allein)(?![\p{L}])/u;
 const onlyBefore =
-  /(?:just (?:the |a )?|only (?:the |a )?|loose |bare |nur (?:der |den )?|seulement la |solo (?:la )?|[-(,:] ?)$/u;
+  /(?:just (?:the |a )?|only (?:the |a )?|loose |bare |nur (?:der |den )?|seulement la |solo (?:la )?| - ?|[(] ?)$/u;
 
 const described =
-  /^(?:s)? ?(?::|=|is |are |was |were |looks? |has |have |in (?:good|great|excellent|very|fair|nice|decent|perfect|mint|superb|used)|and (?:grip|shaft|face|crown|sole) (?:is|are|in)|condition|shows?|needs?|could|feels?|plays|measures|length|flex|weight|been|a bit|bit |still)/u;
+  /^(?:s)? ?(?::|=|is |are |was |were |looks? |has |have |in (?:good|great|excellent|very|fair|nice|decent|perfect|mint|superb|used)|and (?:grip|shaft|face|crown|sole) (?:is|are|in)|condition|shows?|needs?|could|feels?|plays|measures|length|flex|weight|been|a bit|bit |still|worn|perished|slippy|good|excellent|decent|fine|ok)/u;
 
 const kindOfName = (name: NameFound): ItemKind | null => {
   const kinds = new Set(name.models.map(({ kind }) => kind));
@@ -86,12 +97,15 @@ const priceReach = (plain: string, end: number, next: number) => {
   return Math.min(next, line < 0 ? plain.length : line, end + 110);
 };
 
+/** Names are long blanks; a cue looks over them. */
+const squeezed = (words: string) => words.replace(/ {2,}/gu, " ");
+
 function cuesOf({ plain, money }: ItemSource, { start, end }: Stretch, next: number): AnchorCues {
-  const before = plain.slice(Math.max(0, start - 100), start);
-  const after = plain.slice(end, end + 60);
+  const before = squeezed(plain.slice(Math.max(0, start - 140), start));
+  const after = squeezed(plain.slice(end, end + 60));
   const line = before.slice(before.lastIndexOf("\n") + 1);
   const sentence = line.slice(Math.max(line.lastIndexOf(". "), line.lastIndexOf("; ")) + 1);
-  const lineStart = start - line.length === 0 || plain[start - line.length - 1] === "\n";
+  const lineStart = before.includes("\n") || start <= 140;
   return {
     denied: negated.test(sentence) || deniedAfter.test(after),
     foreign: foreignJoin.test(line),
@@ -103,13 +117,20 @@ function cuesOf({ plain, money }: ItemSource, { start, end }: Stretch, next: num
     only: onlyAfter.test(after) || onlyBefore.test(line),
     priced: isPriced(money, end, priceReach(plain, end, next)),
     described: described.test(after),
+    included:
+      /^(?: \p{L}+){0,2} ?(?:is |are |also )?(?:included|inc|incl|with it|with them|thrown in|yes|supplied)(?![\p{L}])/u.test(
+        after,
+      ),
+    pricedClose: isPriced(money, end, end + 5),
+    bracketed: /[(] ?$/u.test(line) && /^ ?[)]/u.test(after),
+    counted: /(?:^|[,;:+&\n(-]|and|plus|und|et|y) ?(?:\d{1,3}|one) ?x? $/u.test(before),
   };
 }
 
 /** Whether a name after an item's own noun is of what the item fits or comes from. */
 export function isForeignAt(plain: string, start: number, first: number): boolean {
   if (start <= first) return false;
-  const before = plain.slice(Math.max(0, start - 100), start);
+  const before = squeezed(plain.slice(Math.max(0, start - 140), start));
   return foreignJoin.test(before.slice(before.lastIndexOf("\n") + 1));
 }
 
@@ -119,23 +140,71 @@ interface Bare extends Stretch {
   readonly kind: ItemKind;
 }
 
-function bareAnchors({ phrases, names, foreign }: ItemSource): Bare[] {
-  const named = names.flatMap((name): Bare[] => {
-    const kind = kindOfName(name);
-    const inPhrase = phrases.some((phrase) => overlaps(phrase, name));
-    return kind === null || inPhrase ? [] : [{ start: name.start, end: name.end, phrase: null, name, kind }];
+/** The one kind of thing that a maker makes, if it makes but one: then its name alone may stand for such a thing. */
+const kindOfMaker = ({ maker }: NameFound, kinds: ItemSource["makerKinds"]): ItemKind | null => {
+  const made = new Set([...(maker === null ? [] : (kinds.get(maker) ?? []))]);
+  return made.size === 1 ? ([...made][0] as ItemKind) : null;
+};
+
+const fitsPhrase = (name: NameFound, phrase: NounPhrase) =>
+  name.models.length === 0 ||
+  name.models.some(
+    ({ kind, clubType }) =>
+      (isHeadLike(kind) ? isHeadLike(phrase.kind) : kind === phrase.kind) &&
+      (!clubType || !phrase.type || clubType === phrase.type),
+  );
+
+/** Whether only a few words, none that parts two things, stand between a name and a noun: "Ombrel 10.5 driver". */
+const close = (plain: string, from: number, to: number) =>
+  to >= from &&
+  /^(?:(?!(?:and|und|et|y|plus|with|from|for|off) )[^,;:\n()|•+&!]|(?<=\d),(?=\d)){0,28}$/u.test(
+    plain.slice(from, to).replace(/ {2,}/gu, " "),
+  );
+
+/** Each noun with the name that belongs to it: the one inside it, straight before it, or straight after it. */
+function pairNames(plain: string, phrases: readonly NounPhrase[], names: readonly NameFound[]): Bare[] {
+  const taken = new Set<NameFound>();
+  const nouns = phrases.map((phrase, at): Bare => {
+    const previousEnd = phrases[at - 1]?.end ?? 0;
+    const free = names.filter((name) => !taken.has(name) && fitsPhrase(name, phrase));
+    const inside = free.filter((name) => overlaps(name, phrase));
+    const before = free.filter(
+      (name) => name.start >= previousEnd && name.end <= phrase.start && close(plain, name.end, phrase.start),
+    );
+    const name = inside[0] ?? before.findLast(({ models }) => models.length > 0) ?? null;
+    if (name) taken.add(name);
+    const { start } = name && name.start < phrase.start ? name : phrase;
+    return { start, end: Math.max(phrase.end, name?.end ?? 0), phrase, name, kind: phrase.kind };
   });
-  const nouns = phrases.map((phrase): Bare => {
-    const name = names.find((other) => other.models.length > 0 && overlaps(other, phrase)) ?? null;
-    return {
-      start: Math.min(phrase.start, name?.start ?? phrase.start),
-      end: Math.max(phrase.end, name?.end ?? 0),
-      phrase,
-      name,
-      kind: phrase.kind,
-    };
+  return nouns.map((noun, at): Bare => {
+    if (noun.name || !noun.phrase) return noun;
+    const next = nouns[at + 1]?.start ?? plain.length;
+    const after = names.find(
+      (name) =>
+        !taken.has(name) &&
+        name.models.length > 0 &&
+        name.start >= noun.end &&
+        name.end <= next &&
+        fitsPhrase(name, noun.phrase as NounPhrase) &&
+        /^[ :-]{0,3}(?:(?:is|the|an?|by|from) ){0,2}$/u.test(
+          plain.slice(noun.end, name.start).replace(/ {2,}/gu, " "),
+        ),
+    );
+    if (!after) return noun;
+    taken.add(after);
+    return { ...noun, name: after, end: after.end };
   });
-  return [...named, ...nouns]
+}
+
+function bareAnchors({ plain, phrases, names, foreign, makerKinds }: ItemSource): Bare[] {
+  const nouns = pairNames(plain, phrases, names);
+  const paired = new Set(nouns.map(({ name }) => name));
+  const alone = names.flatMap((name): Bare[] => {
+    const kind = kindOfName(name) ?? kindOfMaker(name, makerKinds);
+    if (kind === null || paired.has(name) || phrases.some((phrase) => overlaps(phrase, name))) return [];
+    return [{ start: name.start, end: name.end, phrase: null, name, kind }];
+  });
+  return [...alone, ...nouns]
     .filter((anchor) => !foreign.some((stretch) => overlaps(stretch, anchor)))
     .sort((one, other) => one.start - other.start || one.end - other.end);
 }

@@ -16,6 +16,8 @@ export interface ItemDraft {
   kindAt: Stretch;
   type: ClubType | null;
   typeAt: Stretch | null;
+  /** The number of the club as its noun has it, to tell it from others: "3 wood". */
+  numberSaid: string | null;
   /** Where a list of numbers makes several items of one noun: "irons 5, 7 and 9". */
   number: NumberFound | null;
   quantity: QuantityFound | null;
@@ -26,6 +28,10 @@ export interface ItemDraft {
   /** Where the words about it begin and end. */
   start: number;
   end: number;
+  /** Other stretches about it: a line of prices that names it again. */
+  again: Stretch[];
+  /** Where the heading ends that this item and those after it stand under: "Two heads: …"; null where it is under none. */
+  heading: number | null;
   /** Whether it is set out as an entry of its own, so that it is never only something that comes with another. */
   own: boolean;
   /** Whether a noun named it; else only a model did. */
@@ -43,3 +49,9 @@ export function modelNameOf(item: { kind: ItemKind; names: readonly NameFound[] 
   const own = (kind: ItemKind) => (isHeadLike(item.kind) ? isHeadLike(kind) : kind === item.kind);
   return item.names.find((name) => name.models.some(({ kind }) => own(kind))) ?? null;
 }
+
+/** Whether a place in the words is about an item. */
+export const isAbout = (
+  { start, end, again }: Pick<ItemDraft, "start" | "end" | "again">,
+  at: number,
+): boolean => again.some((stretch) => at >= stretch.start && at < stretch.end) || (at >= start && at < end);

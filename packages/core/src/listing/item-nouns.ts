@@ -37,6 +37,9 @@ const word = (source: string) => new RegExp(`(?<![\\p{L}\\d.,])(?:${source})(?![
 const typo = (spelling: string, others: readonly string[] = []) => `${withTypos(spelling, others)}s?`;
 
 /** Numbers as clubs have them. */
+/** A set of irons by its first and last. */
+const ironRange =
+  "[1-9] ?(?:-|to|thru|through|bis|til|till|until|a|au|tot)? ?(?:pw|sw|aw|gw|lw|uw)(?: ?(?:,|\\+|&|and|plus|/) ?(?:pw|sw|aw|gw|lw|uw))*|[1-9](?: ?- ?| to | thru | through | bis )(?:p|w|pw)|(?<=(?:irons?|eisen|fers?|hierros?|set)(?:[ :,-]| set | heads? | heads only )?)[1-9](?: ?- ?| to | thru | bis )(?:1[0-2]|[4-9])|[1-9](?: ?- ?| to | thru | bis )(?:1[0-2]|[4-9])(?= ?(?:irons?|eisen|fers?|hierros?|iron set))";
 const clubDigits =
   "(?:#|no\\.? ?|nr\\.? ?|number ?)?(?:[1-9]|1[0-3]|one|two|three|four|five|six|seven|eight|nine)";
 
@@ -96,7 +99,7 @@ const phrases: readonly Phrase<Noun>[] = [
   // Types of club, with their number where it stands beside.
   {
     pattern: word(
-      `1[ -]?w(?:ood)?s?|${typo("driver", ["drivel", "drive", "drives", "driven", "diver"])}|drivers|dr(?=[ ,]\\d)`,
+      `1[ -]?w(?:ood)?s?|${typo("driver", ["drivel", "drive", "drives", "driven", "diver"])}|drivers|drv(?:er|r)?s?|dr(?=[ ,]\\d)`,
     ),
     value: noun(null, "driver"),
   },
@@ -112,6 +115,7 @@ const phrases: readonly Phrase<Noun>[] = [
     ),
     value: noun(null, "hybrid"),
   },
+  { pattern: word(ironRange), value: noun(null, "iron") },
   {
     pattern: word(
       `${clubDigits}[ -]?(?:er )?(?:irons?|i|eisen|fers?|hierros?|iorns?)|(?:irons?|eisen|fers?|hierros?)[ -]?(?:#|no\\.? ?|nr\\.? ?)?[2-9](?![\\d.,])|(?:${typo("iron")})(?: ?sets?)?|irons|eisen(?:satz|set|schlager)?|fers|hierros?|serie de fers|driving irons?`,
@@ -167,6 +171,8 @@ export function findNounPhrases({ plain }: Words): NounPhrase[] {
     const before = group?.at(-1);
     const gap = before ? plain.slice(before.end, one.start) : "";
     const type = one.value.part === null && one.value.type !== null;
+    const sameType =
+      group?.every(({ value }) => value.type === null || value.type === one.value.type) ?? true;
     const together =
       before && !gap.includes("\n") && (cluster(gap) || (type && before.value.part !== null && ofType(gap)));
     // Two types of club are two clubs: "driver 3 wood hybrid".
@@ -174,7 +180,7 @@ export function findNounPhrases({ plain }: Words): NounPhrase[] {
     const hasPart = group?.some(({ value }) => value.part !== null && value.part !== "club-word") ?? false;
     const again = one.value.part !== null && one.value.part !== "club-word" && hasPart;
     const joinsPart = again && cluster(gap) && one.value.part !== "head" && before?.value.part !== "cover";
-    if (together && group && !(type && hasType) && (!again || joinsPart)) group.push(one);
+    if (together && group && !(type && hasType && !sameType) && (!again || joinsPart)) group.push(one);
     else groups.push([one]);
   }
   return groups.map(phraseOf);

@@ -37,3 +37,21 @@ export function findNumberLists(plain: string): NumberList[] {
     })).filter(({ numbers }) => new Set(numbers.map(({ value }) => value)).size === numbers.length),
   );
 }
+
+const wedgeLetters: readonly (readonly [RegExp, string])[] = [
+  [/^(?:pitching|pw)/u, "PW"],
+  [/^(?:sand|sw)/u, "SW"],
+  [/^(?:lob|lw)/u, "LW"],
+  [/^(?:gap|gw)/u, "GW"],
+  [/^(?:approach|attack|aw)/u, "AW"],
+];
+
+/** The one number that a noun has: "3" of "3 wood", "SW" of "sand wedge"; null for none, and for a range or several. */
+export function clubNumberIn(noun: string): string | null {
+  const letters = wedgeLetters.find(([pattern]) => pattern.test(noun));
+  if (letters) return letters[1];
+  const digits = noun.match(/\d+/gu) ?? [];
+  return digits.length === 1 && !/[-]|(?:pw|sw|aw|gw)/u.test(noun.replace(/^\d-?\p{L}/u, ""))
+    ? (digits[0] ?? null)
+    : null;
+}

@@ -1,5 +1,5 @@
 import type { Money } from "../parts/part.ts";
-import type { ItemDraft } from "./item-draft.ts";
+import { type ItemDraft, isAbout } from "./item-draft.ts";
 import type { MoneyFound } from "./read-money.ts";
 
 /** What is asked for the whole listing and for one of each item, with the sums that say it. */
@@ -18,8 +18,6 @@ interface Sum extends MoneyFound {
 
 const isSum = (found: MoneyFound): found is Sum => found.money !== null;
 
-const isWithin = ({ start, end }: { start: number; end: number }, at: number) => at >= start && at < end;
-
 /** The sums that stand with each item; items of one noun share the words, so each has the sum. */
 function pricesOf(
   items: readonly ItemDraft[],
@@ -27,9 +25,13 @@ function pricesOf(
   single: readonly Sum[],
 ): Map<number, { money: Money; at: Sum }> {
   const prices = new Map<number, { money: Money; at: Sum }>();
+  // "… €60 and €120": as many prices behind all the things as there are things, in their order.
+  const lastNamed = Math.max(...items.map(({ last }) => last));
+  if (items.length > 1 && single.length === items.length && single.every(({ start }) => start >= lastNamed))
+    return new Map(single.map((at, place) => [place, { money: at.money, at }]));
   for (const at of [...each, ...(single.length > 1 || each.length > 0 ? single : [])])
     items.forEach((item, place) => {
-      if (isWithin(item, at.start) && !prices.has(place)) prices.set(place, { money: at.money, at });
+      if (isAbout(item, at.start) && !prices.has(place)) prices.set(place, { money: at.money, at });
     });
   const [forEach] = each;
   // A single price each, said of all: "£10 each".

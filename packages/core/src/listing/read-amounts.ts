@@ -19,9 +19,9 @@ const currencyWords: readonly (readonly [currency: string, words: string])[] = [
   ["GBP", "£|gbp|quid|pounds?(?! *(?:weight|in))|sterling|ukp"],
   ["EUR", "€|euros?|eur|eu(?=\\d)"],
   ["CHF", "chf|fr\\.|sfr\\.?|franken"],
-  ["SEK", "sek"],
-  ["NOK", "nok"],
-  ["DKK", "dkk"],
+  ["SEK", "sek|kr\\.? ?\\(?sek\\)?|kronor"],
+  ["NOK", "nok|kr\\.? ?\\(?nok\\)?"],
+  ["DKK", "dkk|kr\\.? ?\\(?dkk\\)?"],
 ];
 
 const anyCurrency = currencyWords.map(([, words]) => words).join("|");

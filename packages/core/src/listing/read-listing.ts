@@ -6,7 +6,7 @@ import { factReaders } from "./fact-readers.ts";
 import { findNames, type NameFound } from "./find-model.ts";
 import { foreignStretches } from "./foreign-stretches.ts";
 import { isForeignAt } from "./item-anchors.ts";
-import type { ItemDraft } from "./item-draft.ts";
+import { type ItemDraft, isAbout } from "./item-draft.ts";
 import { findNounPhrases } from "./item-nouns.ts";
 import type { Doubt, Intent, Listing, Span } from "./listing.ts";
 import type { Mention } from "./mention.ts";
@@ -26,8 +26,12 @@ import { maskWords, type SqueezedWords, squeezeWords, type Words } from "./words
 const charactersMost = 20_000;
 const itemsMost = 200;
 
+/** The words of names that are to be blanked out; a word that says what kind of thing it is stays readable. */
 const maskOf = (names: readonly NameFound[]) =>
-  names.flatMap(({ parts }) => parts.filter(({ plain }) => !isTradeNoun(plain)));
+  names.flatMap(({ parts, models }) => {
+    const ofShaft = models.length > 0 && models.every(({ kind }) => kind === "shaft");
+    return parts.filter(({ plain }) => ofShaft || !isTradeNoun(plain));
+  });
 
 /** The names of the catalogue in the words, and the words without them. */
 function namesIn(words: Words, ready: ReadyCatalogue): { names: NameFound[]; masked: Words } {
@@ -96,7 +100,7 @@ function settleKinds(
 const isNameOf =
   (draft: ItemDraft, { masked, read, foreign }: Read) =>
   (name: NameFound) => {
-    const within = name.start >= draft.start && name.start < draft.end;
+    const within = isAbout(draft, name.start);
     const away = [...read.absorbed, ...foreign].some(
       ({ start, end }) => name.start >= start && name.start < end,
     );
@@ -181,7 +185,14 @@ export function readListing(text: string, catalogue: readonly CatalogueModel[] |
   const foreign = foreignStretches(masked.plain, said?.value ?? null);
   const unpriced = maskWords(masked, money);
   const phrases = findNounPhrases(unpriced);
-  const found = readItems({ plain: unpriced.plain, phrases, names, money, foreign });
+  const found = readItems({
+    plain: unpriced.plain,
+    phrases,
+    names,
+    money,
+    foreign,
+    makerKinds: ready.makerKinds,
+  });
   const read = { ...found, items: found.items.slice(0, itemsMost) };
   const source: Read = { words, masked: unpriced, names, money, intent: said?.value ?? null, foreign, read };
   const mentions = [

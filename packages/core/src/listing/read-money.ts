@@ -28,13 +28,13 @@ export interface MoneyFound {
 type RoleCue = readonly [role: MoneyRole, pattern: RegExp];
 
 const postageWord =
-  "(?:p ?(?:&|and|n|\\+) ?p|p\\/p|pp|post(?:age|ing|al)?(?: ?(?:&|and) ?pack(?:ing|aging))?|packing|shipping|ship|delivery|deliver|courier|carriage|recorded|tracked|signed for|special delivery|freight|versand(?:kosten)?|porto|envio|gastos(?: de envio)?|portes|frais de port|fdp|port|livraison|expedition|portokosten)";
+  "(?:p ?(?:&|and|n|\\+) ?p|p\\/p|pp|post(?:age|ing|al)?(?: ?(?:&|and) ?pack(?:ing|aging))?|packing|shipping|ship|delivery|deliver|courier|carriage|recorded|tracked|signed for|special delivery|freight|versand(?:kosten)?|porto|envio|gastos(?: de envio)?|portes|frais de port|fdp|port|livraison|expedition|portokosten|frakt|verzendkosten|verzending|verzenden|spedizione|sending)";
 
 /** Words straight before a sum, nearest the sum; looked at in order. */
 const cuesBefore: readonly RoleCue[] = [
   [
     "other",
-    /(?:rrp|r\.r\.p\.?|msrp|srp|uvp|pvp|list(?:s|ed)?(?: price)?|retail(?:s|ed|ing)?(?: price)?(?: (?:at|for))?|new price|neupreis|np|prix neuf|precio nuevo|(?:cost|costs|costing)(?: (?:me|us|him|her|my \p{L}+|over|about|around|nearly|almost|new|originally|well over))*|paid(?: (?:over|about|around|nearly|almost|nearly))*|payed|(?:bought|purchased|got|picked up)(?: (?:it|them|new|this))* (?:for|at)|worth(?: (?:over|about|around|at least|easily))*|valued at|value|(?:sells?|selling|sold|retails?|going|goes|go|went|are|is|were|was) (?:new )?(?:for|at)(?: (?:over|about|around))? new|normally|usually|originally|(?:sell|sells|selling|go|goes|going) (?:elsewhere|new|online|in (?:the )?shops?|on [\p{L} ]{2,14}) (?:for|at)|instead of|rather than|over|(?:new|shop|original|full) (?:price|cost|for|at)|brand new|stood me at|neu(?:wert)?|statt|au lieu de|antes|save|saving|discount(?: of)?|deposit(?: of)?|spent(?: (?:over|about))?|refund(?:ed)?|insured (?:for|to)|up to|budget(?: (?:of|is|around|about))?|max(?:imum)?(?: (?:of|budget))?|no more than|around|refused|turned down|offered(?: me)?|was offered|rejected|not worth|fee of|fees?|add|knock|minus|less|plus cash|cash adjustment) ?[:=]? ?(?:of |about |around |over |nearly |approx\.? |circa |c\.? ?|~ ?|was )?(?:the |an? |new )?$/u,
+    /(?:rrp|r\.r\.p\.?|msrp|srp|uvp|pvp|list(?:s|ed)?(?: price)?|retail(?:s|ed|ing)?(?: price)?(?: (?:at|for))?|new price|neupreis|np|prix neuf|precio nuevo|(?:cost|costs|costing)(?: (?:me|us|him|her|my \p{L}+|over|about|around|nearly|almost|new|originally|well over))*|paid(?: (?:over|about|around|nearly|almost|nearly))*|payed|(?:bought|purchased|got|picked up)(?: (?:it|them|new|this))* (?:for|at)|worth(?: (?:over|about|around|at least|easily))*|valued at|value|(?:sells?|selling|sold|retails?|going|goes|go|went|are|is|were|was) (?:new )?(?:for|at)(?: (?:over|about|around))? new|normally|usually|originally|(?:sell|sells|selling|go|goes|going) (?:elsewhere|new|online|in (?:the )?shops?|on [\p{L} ]{2,14}) (?:for|at)|instead of|rather than|(?:new|shop|original|full) (?:price|cost|for|at)|brand new|stood me at|neu(?:wert)?|statt|au lieu de|antes|save|saving|discount(?: of)?|deposit(?: of)?|spent(?: (?:over|about))?|refund(?:ed)?|insured (?:for|to)|up to|budget(?: (?:of|is|around|about))?|max(?:imum)?(?: (?:of|budget))?|no more than|refused|turned down|offered(?: me)?|was offered|rejected|not worth|fee of|fees?|add|knock|minus|less|plus cash|cash adjustment) ?[:=]? ?(?:of |about |around |over |nearly |approx\.? |circa |c\.? ?|~ ?|was )?(?:the |an? |new )?$/u,
   ],
   [
     "other",
@@ -43,13 +43,13 @@ const cuesBefore: readonly RoleCue[] = [
   [
     "postage",
     new RegExp(
-      `(?<![\\p{L}])${postageWord}(?: (?:is|will be|would be|costs?|at|for|of|to (?:uk|ireland|you|mainland|eu)|uk|anywhere|mainland|within the uk|only|approx|about|around|extra|an extra|add|mit|fur|\\(\\w+\\))){0,3} ?[:=@+-]? ?(?:of |about |an? |extra )?$`,
+      `(?<![\\p{L}])${postageWord}(?: (?:is|will be|would be|costs?|at|for|of|to (?:uk|ireland|you|mainland|eu)|uk|anywhere|mainland|within the uk|only|approx|about|around|extra|an extra|add|mit|fur|je|each|per item|pro stuck|\\(\\w+\\))){0,3} ?[:=@+-]? ?(?:of |about |an? |extra )?$`,
       "u",
     ),
   ],
   [
     "postage",
-    /(?<![\p{L}])(?:(?:can|could|will|would|happy to|i'?ll|able to) (?:post|ship|send|deliver|mail|courier)(?: (?:it|them|this|anywhere|to \p{L}+|in \p{L}+|within \p{L}+|uk|within the uk))* (?:for|at|@)(?: an?)?(?: (?:extra|additional|about|around))?|(?:post|ship|send)(?:ed)? (?:it |them )?for|add) ?$/u,
+    /(?<![\p{L}])(?:(?:can|could|will|would|happy to|i'?ll|able to) (?:post|ship|send|deliver|mail|courier)(?: (?:it|them|this|anywhere|to \p{L}+|in \p{L}+|within \p{L}+|uk|within the uk))* (?:for|at|@)(?: an?)?(?: (?:extra|additional|about|around))?|(?:post|ship|send)(?:ed)? (?:it |them )?for|sent (?:\p{L}+ )?for|add) ?$/u,
   ],
   [
     "together",
@@ -69,12 +69,12 @@ const cuesAfter: readonly RoleCue[] = [
   ],
   [
     "together",
-    /^ ?(?:ono |obo |posted |inc(?:l\.?|luding)? (?:p&p|post(?:age)?) )?(?:for |the |fur )*(?:both|lot|pair|set|bundle|two|all(?! over)|everything|job ?lot|job lot|together|total|in total|altogether|all in(?! all)|zusammen|alle|alles|komplett|beide|gesamt|le tout|les deux|la paire|le lot|el lote|los dos|todo|ambos|the 2|the 3|all \d)(?![\p{L}])/u,
+    /^ ?(?:ono |obo |posted |inc(?:l\.?|luding)? (?:p&p|post(?:age)?) )?(?:for |the |fur )*(?:both|lot|pair|set|bundle|two|three|four|five|six|all(?! over)|everything|job ?lot|job lot|together|total|in total|altogether|all in(?! all)|zusammen|alle|alles|komplett|beide|gesamt|le tout|les deux|la paire|le lot|el lote|los dos|todo|ambos|the 2|the 3|all \d)(?![\p{L}])/u,
   ],
   [
     "postage",
     new RegExp(
-      `^ ?(?:for |extra |to |fur |de |pour |more (?:for|to) |if |or so |on top )*(?:the |uk |mainland |tracked |signed |insured |standard |recorded |flat )*(?:${postageWord}|posting|be posted|posted|cover (?:postage|p&p|shipping))(?! ?(?:is )?(?:inc|free|paid|on top|extra|ok|or|at cost|possible|not))(?![\\p{L}])`,
+      `^ ?(?:for |extra |to |fur |de |pour |more (?:for|to) |if |or so |on top )*(?:the |uk |mainland |tracked |signed |insured |standard |recorded |flat )*(?:${postageWord}|posting|to be posted|cover (?:postage|p&p|shipping))(?! ?(?:is |are )?(?:inc|inkl|compris|free|gratis|paid|on top|extra|ok|or|at cost|possible|not|all in|frei|offert))(?![\\p{L}])`,
       "u",
     ),
   ],
@@ -88,7 +88,7 @@ const cuesAfter: readonly RoleCue[] = [
 const priceBefore =
   /(?<![\p{L}])(?:asking(?: price)?|price(?:d)?(?: (?:at|is|for|now|to))*|now(?: only| just| down to)?|want(?:ing)?|looking for|sell(?:ing)?(?: (?:it|them|both|all))* (?:for|at)|for sale (?:at|for)|yours for|take|o(?:ffers?)?\.?(?: (?:over|above|from|around|in the region of))|oiro|oieo|fp|vb|vhb|preis|festpreis|prix|precio|pido|por|fur|reduced to|down to|dropped to|now at|pay(?:ment)?|bids? (?:from|start(?:ing|s)? at)|starting (?:bid|price|at)|start(?:s|ing)? (?:at|from)|only|just|cash|bargain at|steal at) ?[:=@-]? ?$/u;
 const priceAfter =
-  /^(?:,-)? ?(?:ono|o\.n\.o|obo|o\.b\.o|vb|vhb|fp|festpreis|each|ea|apiece|posted|shipped|delivered|collected|cash|the (?:lot|pair|set|two)|for (?:both|the lot|all|the pair|the set|everything)|both|or (?:near|best|nearest) offer|inc(?:l|luding|ludes)?\.? (?:p&p|post|delivery|shipping)|plus (?:p&p|post|shipping|delivery)|\+ ?(?:p&p|post|shipping|delivery)|firm|neg(?:otiable)?(?![\p{L}])|on the nose|takes it|gets it|secures|a debattre|negociables?|fixe|cada un|c\/u|pro stuck|zzgl|inkl|je(?![\p{L}]))(?![\p{L}])/u;
+  /^(?:,-)? ?(?:ono|o\.n\.o|obo|o\.b\.o|vb|vhb|fp|festpreis|each|ea|apiece|posted|shipped|delivered|collected|cash|the (?:lot|pair|set|two|three|four|five|six|job lot)|for (?:both|the lot|all|the pair|the set|everything)|both|or (?:near|best|nearest) offer|inc(?:l|luding|ludes)?\.? (?:p&p|post|delivery|shipping)|plus (?:p&p|post|shipping|delivery)|\+ ?(?:p&p|post|shipping|delivery)|firm|neg(?:otiable)?(?![\p{L}])|on the nose|takes it|gets it|secures|a debattre|negociables?|fixe|cada un|c\/u|pro stuck|zzgl|inkl|je(?![\p{L}]))(?![\p{L}])/u;
 /** What shows that a bare number is no price. */
 const unitAfter =
   /^ ?(?:°|deg|grad|g(?![\p{L}])|gr(?![\p{L}])|gm|gram|in(?![\p{L}])|inch|"|'|cm|mm|kg|km|cc|cpm|%|iron|wood|w(?![\p{L}])|h(?![\p{L}])|i(?![\p{L}])|hybrid|yds?|yards?|years?|yrs?|months?|weeks?|days?|hours?|rounds?|holes?|times|mins?|minutes?|miles|driver|heads?|shafts?|grips?|clubs?|adapters?|sleeves?|left|available|of|x(?![\p{L}])|handicap|model|jahre?|ans)/u;

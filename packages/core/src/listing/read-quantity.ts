@@ -1,4 +1,4 @@
-import type { NounPhrase } from "./item-nouns.ts";
+import type { Stretch } from "./clauses.ts";
 
 /** How many of a thing, and the words that say it. */
 export interface QuantityFound {
@@ -22,6 +22,8 @@ const numberWords: ReadonlyMap<string, number> = new Map(
     ten: 10,
     eleven: 11,
     twelve: 12,
+    thirteen: 13,
+    "a dozen": 12,
     zwei: 2,
     drei: 3,
     vier: 4,
@@ -36,7 +38,6 @@ const numberWords: ReadonlyMap<string, number> = new Map(
     pair: 2,
     couple: 2,
     brace: 2,
-    both: 2,
     paar: 2,
     paire: 2,
     par: 2,
@@ -47,6 +48,11 @@ const numberWords: ReadonlyMap<string, number> = new Map(
   }),
 );
 const words = [...numberWords.keys()].sort((one, other) => other.length - one.length).join("|");
+
+/** Words that name a thing, and whether they name it in the plural. */
+export interface Counted extends Stretch {
+  readonly plural: boolean;
+}
 
 /** Words that may stand between a count and its thing, names being blanks already. */
 const adjectives =
@@ -68,16 +74,16 @@ const lotCount = new RegExp(
   "u",
 );
 const later =
-  /^(?: ?[,(:-])? ?(?:x ?(\d{1,3})(?![\d"°.]|\/)|\((\d{1,2})(?: ?(?:off|x|no\.?|available|of them))?\)|(\d{1,3}) ?(?:off|no\.|pcs|stk)(?![\p{L}]))/u;
+  /^(?: ?[,(:-])? ?(?:[^.,;:\n\d(]{0,30}(?<!\p{L})x ?(\d{1,3})(?![\d"°.]|\/)|\((\d{1,2})(?: ?(?:off|x|no\.?|available|of them))?\)|(\d{1,3}) ?(?:off|no\.|pcs|stk)(?![\p{L}]))/u;
 const laterSaid =
-  /(?<![\p{L}\d.,£€$/])(?:(?:qty|quantity|anzahl|menge|quantite|cantidad)(?: of)?[ :=]{1,2}(\d{1,3})|(\d{1,3}|two|three|four|five|six|eight|ten|twelve) (?:left(?! hand)|available|in stock|of them|for sale|to sell|in total|verfugbar|disponibles?|vorhanden)|(?:have|got) (\d{1,3}|two|three|four|five|six) (?:of (?:these|them)|left(?! hand)|available))(?![\p{L}])/u;
+  /(?<![\p{L}\d.,£€$/])(?:(?:qty|quantity|anzahl|menge|quantite|cantidad)(?: of)?[ :=]{1,2}(\d{1,3})|(\d{1,3}|two|three|four|five|six|eight|ten|twelve) (?:left(?! hand)|available|in stock|of them|for sale|to sell|in total|verfugbar|disponibles?|vorhanden)|(?:bag|box|set|pack|lot|bundle|job ?lot|sleeve) of (\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|thirteen|a dozen)(?! (?:driver|wood|iron|head|shaft|grip|different|mixed|assorted))|(?:have|got) (\d{1,3}|two|three|four|five|six) (?:of (?:these|them)|left(?! hand)|available))(?![\p{L}])/u;
 
-const valueOf = (said: string): number => numberWords.get(said) ?? Number(said);
+const countOf = (said: string): number => numberWords.get(said) ?? Number(said);
 
 const plausible = (value: number) => Number.isInteger(value) && value >= 2 && value <= 999;
 
 /** The count said before a noun phrase, from `from` on. */
-function before(plain: string, phrase: NounPhrase, from: number): QuantityFound | null {
+function before(plain: string, phrase: Counted, from: number): QuantityFound | null {
   const ahead = plain.slice(Math.max(from, phrase.start - 70), phrase.start);
   const line = ahead.slice(ahead.lastIndexOf("\n") + 1);
   const inNoun = /^(\d{1,2}) /u.exec(plain.slice(phrase.start, phrase.end));
@@ -89,7 +95,7 @@ function before(plain: string, phrase: NounPhrase, from: number): QuantityFound 
   const patterns = [lotCount, times, named, ...(phrase.plural ? [counted] : [])];
   for (const pattern of patterns) {
     const match = pattern.exec(line);
-    const value = match?.[1] === undefined ? Number.NaN : valueOf(match[1]);
+    const value = match?.[1] === undefined ? Number.NaN : countOf(match[1]);
     if (!match?.[1] || !plausible(value)) continue;
     const start = phrase.start - line.length + match.index + match[0].indexOf(match[1]);
     return { value, start, end: start + match[1].length, insideNoun: false };
@@ -98,23 +104,18 @@ function before(plain: string, phrase: NounPhrase, from: number): QuantityFound 
 }
 
 /** The count said after a noun phrase, up to `to`. */
-function after(plain: string, phrase: NounPhrase, to: number): QuantityFound | null {
+function after(plain: string, phrase: Counted, to: number): QuantityFound | null {
   const rest = plain.slice(phrase.end, Math.min(to, phrase.end + 120));
   const close = later.exec(rest.trimEnd() === "" ? "" : rest.replace(/^ +/u, " "));
   const shift = close ? rest.length - rest.replace(/^ +/u, " ").length : 0;
   const match = close ?? laterSaid.exec(rest);
   const said = match?.slice(1).find((group) => group !== undefined);
-  if (!match || said === undefined || !plausible(valueOf(said))) return null;
+  if (!match || said === undefined || !plausible(countOf(said))) return null;
   const start = phrase.end + shift + match.index + match[0].lastIndexOf(said);
-  return { value: valueOf(said), start, end: start + said.length, insideNoun: false };
+  return { value: countOf(said), start, end: start + said.length, insideNoun: false };
 }
 
 /** How many of the thing that a noun phrase names, where the words around it say; `from` and `to` are where others' words begin. */
-export function readQuantity(
-  plain: string,
-  phrase: NounPhrase,
-  from: number,
-  to: number,
-): QuantityFound | null {
+export function readQuantity(plain: string, phrase: Counted, from: number, to: number): QuantityFound | null {
   return before(plain, phrase, from) ?? after(plain, phrase, to);
 }

@@ -5,6 +5,7 @@ import { prepareWords } from "./words.ts";
 /** What a name of the catalogue may mean: some of its models, a maker, an adapter family. */
 export interface NameMeaning {
   readonly models: readonly CatalogueModel[];
+  /** The maker it names, alone or before a model. */
   readonly maker: string | null;
   readonly family: string | null;
   /** How many pieces the name has where it is longest. */
@@ -95,6 +96,8 @@ export function readyCatalogue(models: readonly CatalogueModel[]): ReadyCatalogu
     const own = [model.model, ...(model.aliases ?? [])].map(keyOf);
     for (const pieces of own.flatMap((name) => [name, [...maker, ...name]])) {
       const draft = add(pieces);
+      if (draft && pieces.length > maker.length && pieces.join("").startsWith(maker.join("")))
+        draft.maker = model.maker;
       if (draft && !draft.models.includes(model)) draft.models.push(model);
       const family = model.adapterFamily;
       const says = family && (model.kind === "adapter" || pieces.join("").includes(keyOf(family).join("")));
