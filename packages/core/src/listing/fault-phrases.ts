@@ -11,7 +11,6 @@ const scratch = `(?:${withTypos("scratch")}(?:es|ed|s|y)?|scrapes?|scraped|kratz
 const dent =
   "(?:dents?|dented|dings?|dinged|dinks?|dinked|dinged-up|dellen?|beulen?|eindellungen|bosses?|coups?(?=\\s+sur)|abolladuras?|golpes?|ammaccatur[ae]|deuk(?:je|en)?s?|bucklor|buckla)";
 const rattle = `(?:${withTypos("rattle", ["battle", "rattan"])}[sd]?|rattling|rattly|klappern?|klappert|rasselt|rasseln|scheppert|cliquetis|sonajeo|rammelt?)`;
-const shaftFault = "(?:\\s+(?:is|has|slightly|badly|a\\s+bit|a\\s+little|been|got|are))*";
 const grip = `(?:${withTypos("grip", ["trip", "grin", "grit", "grid"])}s?|griff|griffe)`;
 const worn =
   "(?:worn(?:\\s+(?:out|smooth|down))?|perished|slippy|slippery|shiny|smooth|hard|tatty|split|torn|ripped|shot|gone|past\\s+(?:its|their)\\s+best|done|knackered|finished|dead|abgenutzt|abgegriffen|use|usee?s?|gastad[oa]s?|desgastad[oa]s?|glazed|ropey|sticky|tacky\\s+no\\s+more|poor|bad|due\\s+(?:a\\s+)?chang(?:e|ing)|ready\\s+for\\s+(?:replacing|replacement|changing)|versleten|sliten)";
@@ -21,7 +20,7 @@ const screw = "(?:screw(?:\\s+head)?|bolt(?:\\s+head)?|thread|threads|adapter|ad
 const ruined =
   "(?:stripped|chewed(?:\\s+up)?|rounded(?:\\s+off)?|cross[\\s-]?threaded|mangled|damaged|bent|cracked|burred|gouged|split)";
 const slightly =
-  "(?:\\s+(?:is|are|has|have|been|got|a|bit|little|slightly|badly|quite|very|looks?|look|starting\\s+to\\s+get|getting|pretty|fairly|well|completely|totally|all|now|rather|somewhat)){0,4}";
+  "(?:\\s+(?:is|are|has|have|been|got|a|bit|little|slightly|badly|quite|very|looks?|look|starting\\s+to\\s+get|getting|pretty|fairly|well|completely|totally|all|now|rather|somewhat|not|isn't|isnt|aren't|arent|never|hasn't)){0,4}";
 
 /** Words that sound like a fault and are none. */
 const traps: readonly Phrase<Damage>[] = [
