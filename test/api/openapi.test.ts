@@ -20,6 +20,25 @@ it("describes itself in OpenAPI 3.1, every route with its bodies", async () => {
       "/api/bench/import",
       "/api/bench/export.csv",
       "/api/bench/parts/{id}/goes-with",
+      "/api/read",
+      "/api/read-many",
+      "/api/judge",
+      "/api/resale",
+      "/api/catalogue/{id}",
+      "/api/catalogue/import",
+      "/api/catalogue/export.csv",
+      "/api/evidence/{id}",
+      "/api/evidence/import",
+      "/api/evidence/export.csv",
+      "/api/sightings/{id}",
+      "/api/sightings/{id}/buy",
+      "/api/sightings/export.csv",
+      "/api/books/{id}",
+      "/api/books/sell",
+      "/api/books/summary",
+      "/api/books/import",
+      "/api/books/export.csv",
+      "/api/costs",
       "/api/settings",
       "/api/health",
     ]),
@@ -30,7 +49,10 @@ it("describes itself in OpenAPI 3.1, every route with its bodies", async () => {
     "grip",
   ]);
   expect(Object.keys(body.components.schemas)).toEqual(
-    expect.arrayContaining(["Part", "Resolution", "Estimates", "ErrorReply"]),
+    expect.arrayContaining([
+      ...["Part", "Resolution", "Estimates", "ErrorReply", "CatalogueModel", "Evidence", "Sighting"],
+      ...["Entry", "Listing", "CostSettings", "Resale", "Deal", "BooksSummary"],
+    ]),
   );
 });
 

@@ -23,7 +23,7 @@ export function addBooks(app: App, { bench, costs }: RouteContext): void {
   addShelf(app, { url, shelf, schema: namedEntrySchema, inputSchema, deletedSchema: namedEntrySchema });
   const columns = entryColumns;
   const always = ["id", "on", "type", "amount.amountMinor", "amount.currency"];
-  addListExport(app, url, all, columns, always);
+  addListExport(app, url, () => bench.entries.all(), columns, always);
   addListImport(app, url, shelf, {
     list: "entries",
     columns,

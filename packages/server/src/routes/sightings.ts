@@ -33,7 +33,12 @@ export function addSightings(app: App, { bench }: RouteContext): void {
       read: { ...unsaid, ...(changed as Sighting).read },
     }),
   });
-  addListExport(app, url, () => all().map(rowOf), sightingColumns, ["id", "seenOn", "outcome", "text"]);
+  addListExport(app, url, () => bench.sightings.all().map(rowOf), sightingColumns, [
+    "id",
+    "seenOn",
+    "outcome",
+    "text",
+  ]);
 }
 
 /** What was read at first, and where in the words each fact stands, is in the JSON of the sighting and not in its row. */
