@@ -1,4 +1,5 @@
 import Fuse from "fuse.js";
+import type { ClubType } from "../parts/part.ts";
 import { spellingDistance } from "./nearest-spelling.ts";
 import {
   type NameMeaning,
@@ -68,15 +69,43 @@ function respelt(pieces: readonly Piece[], ready: ReadyCatalogue): Piece[] {
 
 const joins = (between: string) => between.length <= 3 && !/[\n,;:+&()]/u.test(between);
 
-/** Whether the number that ends a name belongs to what follows instead: "Skerrick 3 wood". */
-const startsAnother =
-  /^[ -]?(?:wood|iron|hybrid|w\b|h\b|i\b|hy\b|deg|grad|degr|°|º|"|in\b|inch|g\b|gr\b|gram|cm\b|x\b|heads?\b|woods\b|irons\b|bois|holz)/u;
+/** Whether the number that ends a name belongs to what follows instead: "Fenwrack 10°", "Skerrick 3 wood". */
+const startsMeasure =
+  /^ ?-?(?:deg|grad|degr|°|\*|"|in\b|inch|gr?\b|gram|cm\b|mm\b|x\b)|^[.,]\d/u;
+const startsClub: readonly (readonly [RegExp, ClubType])[] = [
+  [/^[ -]?(?:wood|w\b|fairway|metal|fw|bois|holz|er holz)/u, "fairway"],
+  [/^[ -]?(?:hybrid|h\b|hy\b|hyb|rescue|utility)/u, "hybrid"],
+  [/^[ -]?(?:iron\b|i\b|eisen|er eisen)/u, "iron"],
+];
+
+interface Ending {
+  readonly last: Piece;
+  readonly shorter: NameMeaning;
+  readonly longer: NameMeaning;
+}
+
+const hasType = ({ models }: NameMeaning, type: ClubType) => models.some(({ clubType }) => clubType === type);
+
+/** Whether the last number of the longer of two names is a loft or a club's number rather than its own. */
+function endsInOthersNumber(plain: string, { last, shorter, longer }: Ending): boolean {
+  const written = plain.slice(last.start, last.end);
+  if (!/^\d/u.test(written)) return false;
+  const after = plain.slice(last.end, last.end + 10);
+  if (startsMeasure.test(after)) return true;
+  const type = startsClub.find(([pattern]) => pattern.test(after))?.[1];
+  if (!type || Number(written) > 9) return false;
+  return hasType(shorter, type) || !hasType(longer, type);
+}
 
 interface Window {
   readonly pieces: readonly Piece[];
   readonly plain: string;
   readonly ready: ReadyCatalogue;
 }
+
+/** One short or everyday word, with no number to mark it as a name. */
+const isOrdinaryName = (parts: readonly Piece[]) =>
+  parts.length === 1 && parts.every(({ plain }) => isOrdinaryWord(plain) || plain.length <= 4);
 
 /** Where the maker's part of a name ends and the model's begins. */
 function makerPart(parts: readonly Piece[], maker: string | null, ready: ReadyCatalogue) {
@@ -100,11 +129,11 @@ function nameAt({ pieces, plain, ready }: Window, at: number): NameFound | null 
     if (count > 1 && !joins(plain.slice((previous as Piece).end, last.start))) break;
     key += last.plain;
     const meaning = ready.names.get(key);
-    const takesNumber = /^\d/u.test(last.plain) && startsAnother.test(plain.slice(last.end, last.end + 8));
-    if (!meaning || (count > 1 && best && takesNumber)) continue;
+    if (!meaning) continue;
+    if (best && endsInOthersNumber(plain, { last, shorter: best, longer: meaning })) continue;
     const parts = pieces.slice(at, at + count);
     const first = pieces[at] as Piece;
-    const ordinary = parts.every(({ plain: word }) => isOrdinaryWord(word) || word.length <= 5);
+    const ordinary = isOrdinaryName(parts);
     best = {
       ...meaning,
       start: first.start,

@@ -100,7 +100,11 @@ const priceReach = (plain: string, end: number, next: number) => {
 /** Names are long blanks; a cue looks over them. */
 const squeezed = (words: string) => words.replace(/ {2,}/gu, " ");
 
-function cuesOf({ plain, money }: ItemSource, { start, end }: Stretch, next: number): AnchorCues {
+/** Whether nothing else is named before a place in its line. */
+const leadsLine = (plain: string, previous: number, start: number) =>
+  previous === 0 || plain.slice(previous, start).includes("\n");
+
+function cuesOf({ plain, money }: ItemSource, { start, end }: Stretch, previous: number, next: number): AnchorCues {
   const before = squeezed(plain.slice(Math.max(0, start - 140), start));
   const after = squeezed(plain.slice(end, end + 60));
   const line = before.slice(before.lastIndexOf("\n") + 1);
@@ -112,7 +116,7 @@ function cuesOf({ plain, money }: ItemSource, { start, end }: Stretch, next: num
     joined: withJoin.test(sentence),
     listed: listJoin.test(before),
     another: another.test(sentence),
-    numbered: lineStart && numbered.test(line),
+    numbered: lineStart && leadsLine(plain, previous, start) && numbered.test(line),
     lineStart: lineStart && /^ ?[-*•>·~o]? ?(?:[\p{L}\d]+ ?){0,3}$/u.test(line),
     only: onlyAfter.test(after) || onlyBefore.test(line),
     priced: isPriced(money, end, priceReach(plain, end, next)),
@@ -214,6 +218,6 @@ export function itemAnchors(source: ItemSource): Anchor[] {
   const bare = bareAnchors(source);
   return bare.map((anchor, at) => ({
     ...anchor,
-    cues: cuesOf(source, anchor, bare[at + 1]?.start ?? source.plain.length),
+    cues: cuesOf(source, anchor, bare[at - 1]?.end ?? 0, bare[at + 1]?.start ?? source.plain.length),
   }));
 }

@@ -50,8 +50,10 @@ export function modelNameOf(item: { kind: ItemKind; names: readonly NameFound[] 
   return item.names.find((name) => name.models.some(({ kind }) => own(kind))) ?? null;
 }
 
-/** Whether a place in the words is about an item. */
-export const isAbout = (
-  { start, end, again }: Pick<ItemDraft, "start" | "end" | "again">,
-  at: number,
-): boolean => again.some((stretch) => at >= stretch.start && at < stretch.end) || (at >= start && at < end);
+const isWithin = ({ start, end }: Stretch, at: number) => at >= start && at < end;
+
+/** Whether a place in the words is about an item, of all the items; where one is named again, the words are about that one. */
+export function isAbout(item: ItemDraft, at: number, items: readonly ItemDraft[]): boolean {
+  const again = items.find((other) => other.again.some((stretch) => isWithin(stretch, at)));
+  return again ? again === item : isWithin(item, at);
+}

@@ -33,5 +33,9 @@ export function isSpokenFor(
   const byMaker = names.some(
     (other) => other.maker !== null && makers.has(other.maker) && apart(name, other) <= makerReach,
   );
+  const before = plain.slice(0, name.start).split("\n").at(-1) ?? "";
+  const after = plain.slice(name.end).split("\n")[0] ?? "";
+  // A line that is nothing but the name.
+  if (plain.includes("\n") && before.trim() === "" && after.trim() === "") return true;
   return byMaker || phrases.some((phrase) => nounSpeaks(plain, name, phrase));
 }

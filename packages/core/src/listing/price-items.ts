@@ -31,7 +31,7 @@ function pricesOf(
     return new Map(single.map((at, place) => [place, { money: at.money, at }]));
   for (const at of [...each, ...(single.length > 1 || each.length > 0 ? single : [])])
     items.forEach((item, place) => {
-      if (isAbout(item, at.start) && !prices.has(place)) prices.set(place, { money: at.money, at });
+      if (isAbout(item, at.start, items) && !prices.has(place)) prices.set(place, { money: at.money, at });
     });
   const [forEach] = each;
   // A single price each, said of all: "£10 each".
@@ -40,11 +40,11 @@ function pricesOf(
   return prices;
 }
 
-function sumOf(items: readonly ItemDraft[], prices: ReadonlyMap<number, { money: Money }>): Money | null {
+function sumOf(items: readonly ItemDraft[], prices: ReadonlyMap<number, { money: Money; at: Sum }>): Money | null {
   const currency = [...prices.values()][0]?.money.currency;
   if (currency === undefined) return null;
   const amounts = [...prices].map(
-    ([place, { money }]) => money.amountMinor * (items[place]?.quantity?.value ?? 1),
+    ([place, { money, at }]) => money.amountMinor * (at.role === "each" ? (items[place]?.quantity?.value ?? 1) : 1),
   );
   return { amountMinor: amounts.reduce((total, amount) => total + amount, 0), currency };
 }

@@ -16,7 +16,7 @@ const wanted = [
 
 /** Words with "wanted" that want nothing. */
 const notWanted =
-  /(?:not|no longer|un)[ -]?wanted|(?:never|not) wanted|wanted for nothing|wanted (?:me|something|to (?:sell|try|like|love|upgrade|change|keep))|offers? wanted|swaps? wanted|(?:i|we|he|she|always|just) wanted|time ?wasters? (?:not )?wanted|looking for (?:a )?(?:new home|quick sale|offers|a sale|(?:around|about|in the region)|[£€$]|\d)/gu;
+  /(?:not|no longer|un)[ -]?wanted|(?:never|not) wanted|wanted for nothing|wanted (?:me|something|to (?:sell|try|like|love|upgrade|change|keep))|offers? wanted|swaps? wanted|(?:i|we|he|she|always|just) wanted|time ?wasters? (?:not )?wanted|looking for (?:a )?(?:new home|quick sale|offers|a sale|(?:around|about|in the region of|circa|approx|roughly|over)? ?(?:[£€$] ?\d|\d+ ?(?:quid|euros?|pounds?|£|€|bucks|dollars|usd|gbp|eur|aud|ono|obo|for |or |[.,!]|$)))/gu;
 
 const swapOffered =
   /(?<![\p{L}])(?:swaps? for|swap my|to swap|for swap|swap only|swaps? only|swap (?:or|\/)|(?:will|would|want to|wanting to|looking to|like to|happy to|can|could) (?:swap|trade|exchange)|straight swap|swapping|swap|trade for|trade my|trade:|trade only|trades? only|trading|wtt|want to trade|for trade|part[ -]?ex(?:change)?|p\/?x|px|exchange for|in exchange|tausche|zum tausch|tausch gegen|tausch|a echanger|echange|echanger contre|cambio|intercambio|se cambia)(?![\p{L}])/u;
@@ -38,8 +38,11 @@ function firstOf(plain: string, patterns: readonly RegExp[]): { start: number; e
   return matches.sort((one, other) => one.start - other.start)[0] ?? null;
 }
 
-/** What the writer is after, where the words say it in so many words; a plain description of a thing says nothing here. */
-export function readIntent({ plain }: Words): IntentFound | null {
+/**
+ * What the writer is after, where the words say it in so many words; a plain description of a thing says nothing here.
+ * `pricedAt` is where the first price stands: a swap spoken of behind it is only another way to pay.
+ */
+export function readIntent({ plain }: Words, pricedAt: number | null = null): IntentFound | null {
   const wants = firstOf(blank(plain, notWanted), wanted);
   const swaps = firstOf(blank(plain, swapAside), [swapOffered]);
   const sell = firstOf(plain, [sells]);
@@ -49,6 +52,7 @@ export function readIntent({ plain }: Words): IntentFound | null {
   ]);
   if (wants && !(saleWord && saleWord.start < wants.start) && !(swaps && swaps.start < wants.start))
     return { value: "wanted", ...wants };
-  if (swaps && !(saleWord && saleWord.start < swaps.start)) return { value: "swap", ...swaps };
+  const sale = Math.min(saleWord?.start ?? plain.length, pricedAt ?? plain.length);
+  if (swaps && swaps.start < sale) return { value: "swap", ...swaps };
   return sell ? { value: "sell", ...sell } : null;
 }

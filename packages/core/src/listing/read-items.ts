@@ -70,7 +70,10 @@ function standUnder(above: ItemDraft, item: ItemDraft): void {
   const differs = item.outright && item.kind !== above.kind;
   if (heading === null || differs || (!isHeadLike(item.kind) && item.kind !== above.kind)) return;
   item.heading = heading;
-  item.type ??= above.type;
+  if (item.type === null) {
+    item.type = above.type;
+    item.typeAt = above.typeAt;
+  }
   if (!item.outright) item.kind = above.kind;
   if (modelNameOf(item) === null) item.names.push(...above.names.filter(({ end }) => end <= heading));
   // The count of the heading is the count of what stands under it.
@@ -84,7 +87,8 @@ function begin(state: State, anchor: Anchor): void {
   state.items.push(item);
 }
 
-const opensList = /[:\n(]| - |(?:^|[ ,])(?:one|1|first|1st|the first|a)(?: is| being| an?)? *$/u;
+const opensList =
+  /[:\n(]| - |(?:^|[ ,])(?:one|1|(?:the )?(?:first|1st)(?: one| shaft| head| club)?|a)(?: is| being| an?)* *$/u;
 
 /** Adds to an item what another anchor says of it. */
 function join(state: State, item: ItemDraft, anchor: Anchor): void {
@@ -277,7 +281,7 @@ function add(state: State, anchor: Anchor): void {
     (current.plural || current.heading !== null)
   )
     return addCoverFor(state, current, anchor);
-  if ((cues.foreign || (cues.bracketed && !isHeadLike(current.kind))) && !cues.priced)
+  if ((cues.foreign || (cues.bracketed && !isHeadLike(current.kind))) && !(cues.pricedClose && current.own))
     return absorb(state, current, anchor, phrase?.type ?? null);
   if (kind === "shaft") return addShaft(state, current, anchor);
   if (accessories.has(kind)) return addAccessory(state, current, anchor);

@@ -100,7 +100,7 @@ function settleKinds(
 const isNameOf =
   (draft: ItemDraft, { masked, read, foreign }: Read) =>
   (name: NameFound) => {
-    const within = isAbout(draft, name.start);
+    const within = isAbout(draft, name.start, read.items);
     const away = [...read.absorbed, ...foreign].some(
       ({ start, end }) => name.start >= start && name.start < end,
     );
@@ -181,7 +181,10 @@ export function readListing(text: string, catalogue: readonly CatalogueModel[] |
   const words = squeezeWords(whole);
   const { names, masked } = namesIn(words, ready);
   const money = readMoney(masked);
-  const said = readIntent(masked);
+  const said = readIntent(
+    masked,
+    money.find(({ role }) => role === "asking" || role === "each")?.start ?? null,
+  );
   const foreign = foreignStretches(masked.plain, said?.value ?? null);
   const unpriced = maskWords(masked, money);
   const phrases = findNounPhrases(unpriced);
@@ -195,8 +198,10 @@ export function readListing(text: string, catalogue: readonly CatalogueModel[] |
   });
   const read = { ...found, items: found.items.slice(0, itemsMost) };
   const source: Read = { words, masked: unpriced, names, money, intent: said?.value ?? null, foreign, read };
+  // Names stay words to the small readers ("with ▢▢ adapter"), only not words they know.
+  const readable = maskWords(maskWords(words, maskOf(names), "q"), money);
   const mentions = [
-    ...factReaders.flatMap((reader) => reader(unpriced)),
+    ...factReaders.flatMap((reader) => reader(readable)),
     ...readModelFlex(words, names),
     ...familyMentions(names),
   ].sort((one, other) => one.start - other.start || one.end - other.end);

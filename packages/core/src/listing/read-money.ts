@@ -74,7 +74,7 @@ const cuesAfter: readonly RoleCue[] = [
   [
     "postage",
     new RegExp(
-      `^ ?(?:for |extra |to |fur |de |pour |more (?:for|to) |if |or so |on top )*(?:the |uk |mainland |tracked |signed |insured |standard |recorded |flat )*(?:${postageWord}|posting|to be posted|cover (?:postage|p&p|shipping))(?! ?(?:is |are )?(?:inc|inkl|compris|free|gratis|paid|on top|extra|ok|or|at cost|possible|not|all in|frei|offert))(?![\\p{L}])`,
+      `^ ?(?:for |extra |to |fur |de |pour |more (?:for|to) |if |or so |on top )*(?:the |uk |mainland |tracked |signed |insured |standard |recorded |flat )*(?:${postageWord}|posting|to be posted|cover (?:postage|p&p|shipping))(?! ?[:=@-]? ?[£€$]? ?\\d)(?! ?(?:is |are )?(?:inc|inkl|compris|free|gratis|paid|on top|extra|ok|or|at cost|possible|not|all in|frei|offert))(?![\\p{L}])`,
       "u",
     ),
   ],
@@ -88,7 +88,7 @@ const cuesAfter: readonly RoleCue[] = [
 const priceBefore =
   /(?<![\p{L}])(?:asking(?: price)?|price(?:d)?(?: (?:at|is|for|now|to))*|now(?: only| just| down to)?|want(?:ing)?|looking for|sell(?:ing)?(?: (?:it|them|both|all))* (?:for|at)|for sale (?:at|for)|yours for|take|o(?:ffers?)?\.?(?: (?:over|above|from|around|in the region of))|oiro|oieo|fp|vb|vhb|preis|festpreis|prix|precio|pido|por|fur|reduced to|down to|dropped to|now at|pay(?:ment)?|bids? (?:from|start(?:ing|s)? at)|starting (?:bid|price|at)|start(?:s|ing)? (?:at|from)|only|just|cash|bargain at|steal at) ?[:=@-]? ?$/u;
 const priceAfter =
-  /^(?:,-)? ?(?:ono|o\.n\.o|obo|o\.b\.o|vb|vhb|fp|festpreis|each|ea|apiece|posted|shipped|delivered|collected|cash|the (?:lot|pair|set|two|three|four|five|six|job lot)|for (?:both|the lot|all|the pair|the set|everything)|both|or (?:near|best|nearest) offer|inc(?:l|luding|ludes)?\.? (?:p&p|post|delivery|shipping)|plus (?:p&p|post|shipping|delivery)|\+ ?(?:p&p|post|shipping|delivery)|firm|neg(?:otiable)?(?![\p{L}])|on the nose|takes it|gets it|secures|a debattre|negociables?|fixe|cada un|c\/u|pro stuck|zzgl|inkl|je(?![\p{L}]))(?![\p{L}])/u;
+  /^(?:,-)? ?(?:ono|o\.n\.o|obo|o\.b\.o|vb|vhb|fp|festpreis|each|ea|apiece|posted|shipped|delivered|collected|cash|the (?:lot|pair|set|two|three|four|five|six|job lot)|for (?:both|the lot|all|the pair|the set|everything|the two|the three|the four|the five|two|three)|both|or (?:near|best|nearest) offer|inc(?:l|luding|ludes)?\.? (?:p&p|post|delivery|shipping)|plus (?:p&p|post|shipping|delivery)|\+ ?(?:p&p|post|shipping|delivery)|firm|neg(?:otiable)?(?![\p{L}])|on the nose|takes it|gets it|secures|a debattre|negociables?|fixe|cada un|c\/u|pro stuck|zzgl|inkl|je(?![\p{L}]))(?![\p{L}])/u;
 /** What shows that a bare number is no price. */
 const unitAfter =
   /^ ?(?:°|deg|grad|g(?![\p{L}])|gr(?![\p{L}])|gm|gram|in(?![\p{L}])|inch|"|'|cm|mm|kg|km|cc|cpm|%|iron|wood|w(?![\p{L}])|h(?![\p{L}])|i(?![\p{L}])|hybrid|yds?|yards?|years?|yrs?|months?|weeks?|days?|hours?|rounds?|holes?|times|mins?|minutes?|miles|driver|heads?|shafts?|grips?|clubs?|adapters?|sleeves?|left|available|of|x(?![\p{L}])|handicap|model|jahre?|ans)/u;
@@ -120,6 +120,10 @@ function place(plain: string, amounts: readonly Amount[], at: number): Placed {
 /** Whether a number without a currency is spoken of as money. */
 function isPrice({ amount, before, after }: Placed): boolean {
   if (amount.currency !== null) return true;
+  const posted =
+    roleBy(cuesBefore, before) === "postage" &&
+    /^ ?(?:$|[.,;!)]|extra|to |within|uk|tracked|signed)/u.test(after);
+  if (posted && amount.units < 100) return true;
   if (unitAfter.test(after) || amount.units < 1 || amount.units > 20_000) return false;
   if (priceAfter.test(after)) return !looksLikeYear(amount.units);
   const said = priceBefore.exec(before);

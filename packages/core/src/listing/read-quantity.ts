@@ -74,7 +74,7 @@ const lotCount = new RegExp(
   "u",
 );
 const later =
-  /^(?: ?[,(:-])? ?(?:[^.,;:\n\d(]{0,30}(?<!\p{L})x ?(\d{1,3})(?![\d"°.]|\/)|\((\d{1,2})(?: ?(?:off|x|no\.?|available|of them))?\)|(\d{1,3}) ?(?:off|no\.|pcs|stk)(?![\p{L}]))/u;
+  /^(?: ?[,(:-])? ?(?:[^.,;:\n\d(]{0,30}(?<!\p{L})x ?(\d{1,3})(?!\d|[."°]\d|["°/])|\((\d{1,2})(?: ?(?:off|x|no\.?|available|of them))?\)|(\d{1,3}) ?(?:off|no\.|pcs|stk)(?![\p{L}]))/u;
 const laterSaid =
   /(?<![\p{L}\d.,£€$/])(?:(?:qty|quantity|anzahl|menge|quantite|cantidad)(?: of)?[ :=]{1,2}(\d{1,3})|(\d{1,3}|two|three|four|five|six|eight|ten|twelve) (?:left(?! hand)|available|in stock|of them|for sale|to sell|in total|verfugbar|disponibles?|vorhanden)|(?:bag|box|set|pack|lot|bundle|job ?lot|sleeve) of (\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|thirteen|a dozen)(?! (?:driver|wood|iron|head|shaft|grip|different|mixed|assorted))|(?:have|got) (\d{1,3}|two|three|four|five|six) (?:of (?:these|them)|left(?! hand)|available))(?![\p{L}])/u;
 

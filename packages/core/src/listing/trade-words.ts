@@ -31,13 +31,30 @@ griff hallo verkaufe suche rechts links haube eisen holz linkshand rechtshand se
 tete manche droitier gaucher vends cherche livraison bois prix etat avec sans neuf debattre negociable bonne grip vendo busco
 cabeza varilla diestro zurdo envio precio estado nuevo usado hierro madera funda llave gastos incluidos`;
 
+const commonNames = `anchor angel apex arrow ash aspen autumn badge banner baron beacon bear beech bell birch bishop black blade blaze bloom bluebell bolt
+bold bolster border bramble brave breeze bridge bright broad brook bronze buck bullet butter button cape cedar chalk chase chip clay clear cliff
+cloud clover coast cobalt comet compass copper coral corner course court cove crane creek crest cross crow crown crystal
+current curve dart dawn deer delta diamond dove drift eagle earth east echo edge ember empire falcon feather fern field fire flame flash
+flint flow focus force forge forest fort fox frost fusion garden gate ghost giant glide globe grace grain granite grove guard gull
+hammer harbor harbour harvest haven hawk hazel heart heath hedge heron honor honour horizon hunter impact ivory ivy jade jet kestrel king
+kite knight lake lance lark launch leaf ledge legacy lever liberty lily line lion marble marsh master meadow merit mill mint mist moon moor
+moss motion noble north nova oak ocean olive onyx orbit otter owl park path peak pearl pebble phantom pilot pine pioneer plain plane prairie pride
+prime prince pure quarry quest rapid raven reach reed reef regal ridge rise river robin rocket rook rope rose royal ruby sable saddle sage sail
+salt sand scout sedge shadow shield shore sierra silk silver sky slate smooth snow soft softly solar solid sound south spark spear spirit spring
+spruce stag star steady steep stone storm stream strike stub summit sun swan swift sword target thistle thorn thunder tide tiger timber titan torch
+tower trail trident trophy true tulip valley vault vector velvet venture victory view vision volt wave west whisper willow wind wing winter wolf zenith`;
+
 const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/u));
 
 const nouns = wordSet(tradeNouns);
 const everyday = wordSet(everydayWords);
+const common = wordSet(commonNames);
 
 /** Whether a word of a name still says by itself what kind of thing it is about. */
 export const isTradeNoun = (word: string): boolean => nouns.has(word);
 
-/** Whether a word is ordinary where clubs are sold, so that it is no misspelt name, and no name by itself. */
-export const isOrdinaryWord = (word: string): boolean => nouns.has(word) || everyday.has(word);
+/** Whether a word is ordinary where clubs are sold, so that it is no misspelt name. */
+export const isEverydayWord = (word: string): boolean => nouns.has(word) || everyday.has(word);
+
+/** Whether a word is plain English that may be a model's name too, so that by itself it says little. */
+export const isOrdinaryWord = (word: string): boolean => isEverydayWord(word) || common.has(word);

@@ -64,28 +64,40 @@ export interface SqueezedWords extends Words {
 export function squeezeWords(whole: string): SqueezedWords {
   const { plain } = prepareWords(whole);
   const places: number[] = [];
+  const characters: string[] = [];
   let last = "\n";
   for (let place = 0; place < plain.length; place += 1) {
     const character = plain[place] as string;
     if (character === " " && (last === " " || last === "\n")) continue;
     places.push(place);
+    characters.push(character);
     last = character;
+    if (character !== "," && character !== ";") continue;
+    // "driver,12deg,RH": a comma that is not inside a number has a blank behind it.
+    const inNumber = /\d/u.test(plain[place - 1] ?? "") && /\d/u.test(plain[place + 1] ?? "");
+    if (inNumber || /\s/u.test(plain[place + 1] ?? " ")) continue;
+    places.push(place);
+    characters.push(" ");
+    last = " ";
   }
-  const squeezed = places.map((place) => plain[place]).join("");
+  const squeezed = characters.join("");
   return {
-    text: places.map((place) => whole[place]).join(""),
+    text: places.map((place, at) => (characters[at] === " " ? " " : whole[place])).join(""),
     plain: squeezed,
     tokens: tokensOf(squeezed),
     places,
   };
 }
 
-/** The same words with some of them blanked out, so that no reader takes them for something else. */
-export function maskWords(words: Words, spans: readonly { start: number; end: number }[]): Words {
+/**
+ * The same words with some of them covered, so that no reader takes them for something else: by blanks, or by a letter, so
+ * that a word is still seen to stand there.
+ */
+export function maskWords(words: Words, spans: readonly { start: number; end: number }[], by = " "): Words {
   if (spans.length === 0) return words;
   const characters = words.plain.split("");
   for (const { start, end } of spans)
-    for (let place = start; place < end; place += 1) if (characters[place] !== "\n") characters[place] = " ";
+    for (let place = start; place < end; place += 1) if (characters[place] !== "\n") characters[place] = by;
   const plain = characters.join("");
   return { text: words.text, plain, tokens: tokensOf(plain) };
 }
