@@ -2,6 +2,7 @@ import type { FactReader } from "./mention.ts";
 import { readAdapter } from "./read-adapter.ts";
 import { readClubType } from "./read-club-type.ts";
 import { readExtras } from "./read-extras.ts";
+import { readFaults } from "./read-faults.ts";
 import { readFlex } from "./read-flex.ts";
 import { readHand } from "./read-hand.ts";
 import { readLength } from "./read-length.ts";
@@ -16,6 +17,7 @@ export const factReaders: readonly FactReader[] = [
   readAdapter,
   readClubType,
   readExtras,
+  readFaults,
   readFlex,
   readHand,
   readLength,

@@ -21,7 +21,7 @@ const always: readonly RegExp[] = [
 /** In an ad for a swap: the sentence that says what is wanted. */
 const inSwap: readonly RegExp[] = [
   new RegExp(
-    `(?<![\\p{L}])(?:looking for|after|want(?:ing|ed)?|would like|wants|for|need(?:ing)?|seeking|suche|gegen|cherche|contre|busco|por) (?:an? |any |some |the |ein(?:e|en)? |une? |something )+${sentence}`,
+    `(?<![\\p{L}])(?:looking for|after|against|in return for|want(?:ing|ed)?|would like|wants|for|need(?:ing)?|seeking|suche|gegen|cherche|contre|busco|por) (?:an? |any |some |the |ein(?:e|en)? |une? |something )+${sentence}`,
     "gu",
   ),
 ];

@@ -127,7 +127,7 @@ function cuesOf({ plain, money }: ItemSource, { start, end }: Stretch, previous:
       ),
     pricedClose: isPriced(money, end, end + 5),
     bracketed: /[(] ?$/u.test(line) && /^ ?[)]/u.test(after),
-    counted: /(?:^|[,;:+&\n(-]|and|plus|und|et|y) ?(?:\d{1,3}|one) ?x? $/u.test(before),
+    counted: /(?:^|[,;:+&\n(-]|and|plus|und|et|y) ?(?:[1-9]|[12]\d|one) ?x? $/u.test(before),
   };
 }
 

@@ -2,6 +2,7 @@ import type { ClubType } from "../parts/part.ts";
 import type { ItemKind } from "./catalogue.ts";
 import type { Stretch } from "./clauses.ts";
 import type { NameFound } from "./find-model.ts";
+import type { LoftFound } from "./loft-lists.ts";
 import type { QuantityFound } from "./read-quantity.ts";
 
 /** The number of a club and the words that say it. */
@@ -20,6 +21,8 @@ export interface ItemDraft {
   numberSaid: string | null;
   /** Where a list of numbers makes several items of one noun: "irons 5, 7 and 9". */
   number: NumberFound | null;
+  /** Where a list of lofts makes several items of one noun: "wedges 52° and 58°". */
+  loft: LoftFound | null;
   quantity: QuantityFound | null;
   names: NameFound[];
   /** The first and the last place that names it. */

@@ -49,6 +49,12 @@ function sumOf(items: readonly ItemDraft[], prices: ReadonlyMap<number, { money:
   return { amountMinor: amounts.reduce((total, amount) => total + amount, 0), currency };
 }
 
+type PriceAt = { readonly money: Money; readonly at: Sum };
+
+/** Only what is the price of one: "ten grips £15" prices the ten. */
+const ofOne = (items: readonly ItemDraft[], prices: ReadonlyMap<number, PriceAt>): ReadonlyMap<number, PriceAt> =>
+  new Map([...prices].filter(([place, { at }]) => at.role === "each" || !items[place]?.quantity));
+
 /** Works out what is asked: a sum for all together wins; else the prices of the items added up; else the one price. */
 export function priceItems(items: readonly ItemDraft[], money: readonly MoneyFound[]): Prices {
   const sums = money.filter(isSum);
@@ -56,14 +62,13 @@ export function priceItems(items: readonly ItemDraft[], money: readonly MoneyFou
   const each = sums.filter(({ role }) => role === "each");
   const single = sums.filter(({ role }) => role === "asking");
   const apart = items.length > 1 || each.length > 0 || together !== null;
-  const prices = apart && (single.length > 0 || each.length > 0) ? pricesOf(items, each, single) : new Map();
+  const prices = apart && (single.length > 0 || each.length > 0) ? pricesOf(items, each, single) : new Map<number, PriceAt>();
   if (together) {
-    // One price and one for all together: the first is for one of them.
-    if (prices.size === 0 && single[0] && items.length > 1) prices.clear();
-    return { asking: together.money, askingAt: together, prices, unsure: [] };
+    return { asking: together.money, askingAt: together, prices: ofOne(items, prices), unsure: [] };
   }
   const total = prices.size > 0 ? sumOf(items, prices) : null;
-  if (total) return { asking: total, askingAt: [...prices.values()][0]?.at ?? null, prices, unsure: [] };
+  if (total)
+    return { asking: total, askingAt: [...prices.values()][0]?.at ?? null, prices: ofOne(items, prices), unsure: [] };
   const [first, ...others] = single;
   const differing = others.filter(({ money: other }) => other.amountMinor !== first?.money.amountMinor);
   return { asking: first?.money ?? null, askingAt: first ?? null, prices, unsure: differing };

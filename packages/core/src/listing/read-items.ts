@@ -4,8 +4,9 @@ import type { Stretch } from "./clauses.ts";
 import { type Anchor, type ItemSource, itemAnchors } from "./item-anchors.ts";
 import { type ItemDraft, isHeadLike, modelNameOf, type NumberFound } from "./item-draft.ts";
 import { setStretches } from "./item-stretches.ts";
-import { clubNumberIn, findNumberLists } from "./number-lists.ts";
+import { clubNumberIn } from "./number-lists.ts";
 import { type QuantityFound, readQuantity } from "./read-quantity.ts";
+import { spreadItems } from "./spread-items.ts";
 
 /** Words about what an item fits, comes from or lacks: their facts are not the item's own. */
 export interface Absorbed extends Stretch {
@@ -14,14 +15,22 @@ export interface Absorbed extends Stretch {
   readonly by: ItemDraft | null;
 }
 
+/** A cover or a wrench spoken of beside the item that it comes with. */
+export interface ExtraFound extends Stretch {
+  readonly field: "cover" | "wrench";
+  readonly value: boolean;
+}
+
 export interface ItemsRead {
   readonly items: readonly ItemDraft[];
+  readonly extras: readonly ExtraFound[];
   readonly absorbed: readonly Absorbed[];
 }
 
 interface State extends ItemSource {
   readonly items: ItemDraft[];
   readonly absorbed: Absorbed[];
+  readonly extras: ExtraFound[];
 }
 
 const accessories: ReadonlySet<ItemKind> = new Set(["cover", "wrench", "adapter", "grip"]);
@@ -49,6 +58,7 @@ function itemFrom(state: State, anchor: Anchor): ItemDraft {
     typeAt: phrase?.type ? phrase : null,
     numberSaid: numberAt(state, anchor),
     number: null,
+    loft: null,
     quantity: quantityAt(state, anchor, state.items.at(-1)?.last ?? 0),
     names: name ? [name] : [],
     first: start,
@@ -83,7 +93,7 @@ function standUnder(above: ItemDraft, item: ItemDraft): void {
 function begin(state: State, anchor: Anchor): void {
   const item = itemFrom(state, anchor);
   const above = state.items.at(-1);
-  if (above && !anchor.cues.another) standUnder(above, item);
+  if (above) standUnder(above, item);
   state.items.push(item);
 }
 
@@ -210,7 +220,15 @@ function addAccessory(state: State, current: ItemDraft, anchor: Anchor): void {
   const apart = cues.numbered || cues.another || priced || (counted && !cues.described && !cues.included);
   if (!main || apart) return begin(state, anchor);
   if (name && kind === "adapter") current.names.push(name);
-  if (phrase) mention(state, current, phrase);
+  if (!phrase) return;
+  mention(state, current, phrase);
+  noteExtra(state, anchor, true);
+}
+
+/** What comes with a thing is a fact of it. */
+function noteExtra({ extras }: State, { kind, phrase }: Anchor, value: boolean): void {
+  if (phrase && (kind === "cover" || kind === "wrench"))
+    extras.push({ field: kind, value, start: phrase.start, end: phrase.end });
 }
 
 /** After a shaft, a cover or the like: what it is for, or a club of its own. */
@@ -246,6 +264,7 @@ function addDenied(state: State, current: ItemDraft | undefined, anchor: Anchor)
     current.outright = true;
   }
   absorb(state, current ?? null, { start: anchor.start, end: anchor.start });
+  noteExtra(state, anchor, false);
 }
 
 /** Covers are told apart by the club each is for: "set of three: driver, 3 wood and hybrid". */
@@ -281,7 +300,7 @@ function add(state: State, anchor: Anchor): void {
     (current.plural || current.heading !== null)
   )
     return addCoverFor(state, current, anchor);
-  if ((cues.foreign || (cues.bracketed && !isHeadLike(current.kind))) && !(cues.pricedClose && current.own))
+  if ((cues.foreign || (cues.bracketed && isClubType(anchor) && !isHeadLike(current.kind))) && !(cues.pricedClose && current.own))
     return absorb(state, current, anchor, phrase?.type ?? null);
   if (kind === "shaft") return addShaft(state, current, anchor);
   if (accessories.has(kind)) return addAccessory(state, current, anchor);
@@ -320,30 +339,15 @@ function dropEarlyAccessories({ items, plain }: State): void {
   items.shift();
 }
 
-/** One item per number of a list. */
-function spreadNumbers(state: State): void {
-  for (const list of findNumberLists(state.plain)) {
-    const at = state.items.findIndex(
-      ({ type, last, first }) => type !== null && list.end >= first - 30 && list.start <= last + 40,
-    );
-    const item = state.items[at];
-    if (!item || item.number) continue;
-    const spread = list.numbers.map(
-      (number: NumberFound): ItemDraft => ({ ...item, names: [...item.names], number, again: [] }),
-    );
-    state.items.splice(at, 1, ...spread);
-  }
-}
-
 /** The things that the words offer, each with the stretch of words that is about it. */
 export function readItems(source: ItemSource): ItemsRead {
-  const state: State = { ...source, items: [], absorbed: [] };
+  const state: State = { ...source, items: [], absorbed: [], extras: [] };
   const anchors = itemAnchors(source);
   const meaningful = anchors.some(({ phrase }) => phrase === null || !phrase.vague);
   for (const anchor of anchors) if (!meaningful || !anchor.phrase?.vague) add(state, anchor);
   dropEarlyAccessories(state);
   shareParts(state);
-  spreadNumbers(state);
+  spreadItems(state);
   setStretches(state);
-  return { items: state.items, absorbed: state.absorbed };
+  return { items: state.items, absorbed: state.absorbed, extras: state.extras };
 }

@@ -12,13 +12,14 @@ import type { Doubt, Intent, Listing, Span } from "./listing.ts";
 import type { Mention } from "./mention.ts";
 import { isSpokenFor } from "./name-evidence.ts";
 import { type Prices, priceItems } from "./price-items.ts";
+import { readFallbacks } from "./read-fallbacks.ts";
 import { readIntent } from "./read-intent.ts";
 import { type ItemsRead, readItems } from "./read-items.ts";
 import { readModelFlex } from "./read-model-flex.ts";
 import { type MoneyFound, readMoney } from "./read-money.ts";
 import { readNegotiable } from "./read-negotiable.ts";
 import { readPostage } from "./read-postage.ts";
-import { type ReadyCatalogue, readyCatalogue } from "./ready-catalogue.ts";
+import { type Piece, type ReadyCatalogue, readyCatalogue } from "./ready-catalogue.ts";
 import { isTradeNoun } from "./trade-words.ts";
 import { maskWords, type SqueezedWords, squeezeWords, type Words } from "./words.ts";
 
@@ -27,25 +28,31 @@ const charactersMost = 20_000;
 const itemsMost = 200;
 
 /** The words of names that are to be blanked out; a word that says what kind of thing it is stays readable. */
-const maskOf = (names: readonly NameFound[]) =>
-  names.flatMap(({ parts, models }) => {
+function maskOf(names: readonly NameFound[], { plain: all }: Words): Piece[] {
+  return names.flatMap(({ parts, models }) => {
     const ofShaft = models.length > 0 && models.every(({ kind }) => kind === "shaft");
-    return parts.filter(({ plain }) => ofShaft || !isTradeNoun(plain));
+    // "Tussock 80 hybrid shaft" says what club it is for; "Wickerfen Hybrid 75" is only called so.
+    return parts.filter(({ plain, end }) => !isTradeNoun(plain) || (ofShaft && !/^ shaft/u.test(all.slice(end, end + 6))));
   });
+}
 
 /** The names of the catalogue in the words, and the words without them. */
 function namesIn(words: Words, ready: ReadyCatalogue): { names: NameFound[]; masked: Words } {
   const all = findNames(words, ready);
-  const phrases = findNounPhrases(maskWords(words, maskOf(all)));
+  const phrases = findNounPhrases(maskWords(words, maskOf(all, words)));
   const names = all.filter((name) => isSpokenFor(words.plain, name, all, phrases));
-  return { names, masked: maskWords(words, maskOf(names)) };
+  return { names, masked: maskWords(words, maskOf(names, words)) };
 }
 
 /** The adapter families that the names say. */
-function familyMentions(names: readonly NameFound[]): Mention[] {
-  return names.flatMap(({ family, start, end }): Mention[] =>
-    family === null ? [] : [{ field: "adapterFamily", value: family, start, end }],
-  );
+function familyMentions(names: readonly NameFound[], { plain }: Words): Mention[] {
+  return names.flatMap(({ family, start, end }): Mention[] => {
+    if (family === null) return [];
+    const said: Mention = { field: "adapterFamily", value: family, start, end };
+    // "Quillon 2 on it" speaks of an adapter without the word.
+    const on = /^ ?(?:tip |end )?(?:on(?: it)?|fitted|installed|attached|already on)(?= ?(?:$|[.,;)|\n]))/u.exec(plain.slice(end, end + 20));
+    return on ? [said, { field: "adapter", value: "fitted", start, end: end + on[0].length }] : [said];
+  });
 }
 
 interface Read {
@@ -59,10 +66,11 @@ interface Read {
 }
 
 /** The type and the number of a club that its own noun says count before any others in the words. */
-function ownMentions({ type, typeAt, number, quantity }: ItemDraft, mentions: readonly Mention[]): Mention[] {
+function ownMentions({ type, typeAt, number, loft, quantity }: ItemDraft, mentions: readonly Mention[]): Mention[] {
   const own: Mention[] = [];
   if (type && typeAt) own.push({ field: "clubType", value: type, start: typeAt.start, end: typeAt.end });
   if (number) own.push({ field: "clubNumber", value: number.value, start: number.start, end: number.end });
+  if (loft) own.push({ field: "loftDeg", value: loft.value, start: loft.start, end: loft.end });
   const inNoun = mentions.find(
     ({ field, start }) => field === "clubNumber" && typeAt && start >= typeAt.start && start < typeAt.end,
   );
@@ -70,7 +78,8 @@ function ownMentions({ type, typeAt, number, quantity }: ItemDraft, mentions: re
   const others = mentions.filter(
     ({ field }) =>
       !(field === "clubNumber" && (number || inNoun || quantity?.insideNoun)) &&
-      !(field === "clubType" && type),
+      !(field === "clubType" && type) &&
+      !(field === "loftDeg" && loft),
   );
   return [...own, ...others];
 }
@@ -97,6 +106,12 @@ function settleKinds(
   }
 }
 
+/** Facts and, for fields that none of them gives, those that are less sure. */
+const withFallbacks = (sure: readonly Mention[], weaker: readonly Mention[]): Mention[] => [
+  ...sure,
+  ...weaker.filter(({ field }) => !sure.some((other) => other.field === field)),
+];
+
 const isNameOf =
   (draft: ItemDraft, { masked, read, foreign }: Read) =>
   (name: NameFound) => {
@@ -107,13 +122,14 @@ const isNameOf =
     return within && !away && !isForeignAt(masked.plain, name.start, draft.first);
   };
 
-function buildItems(source: Read, mentions: readonly Mention[], ready: ReadyCatalogue): BuiltItem[] {
+function buildItems(source: Read, mentions: readonly Mention[], fallbacks: readonly Mention[], ready: ReadyCatalogue): BuiltItem[] {
   const { masked, names, read, foreign } = source;
   const sheet = { plain: masked.plain, items: read.items, absorbed: read.absorbed, foreign };
   settleKinds(read, new Map(read.items.map((item) => [item, []])), mentions);
   const facts = assignFacts(sheet, mentions);
+  const weaker = assignFacts(sheet, fallbacks);
   return read.items.map((draft) => {
-    const own = ownMentions(draft, facts.get(draft) ?? []);
+    const own = withFallbacks(ownMentions(draft, facts.get(draft) ?? []), weaker.get(draft) ?? []);
     const placed = names.filter(isNameOf(draft, source));
     const allNames = [...new Set([...draft.names, ...placed])].sort((one, other) => one.start - other.start);
     return buildItem(
@@ -199,13 +215,13 @@ export function readListing(text: string, catalogue: readonly CatalogueModel[] |
   const read = { ...found, items: found.items.slice(0, itemsMost) };
   const source: Read = { words, masked: unpriced, names, money, intent: said?.value ?? null, foreign, read };
   // Names stay words to the small readers ("with ▢▢ adapter"), only not words they know.
-  const readable = maskWords(maskWords(words, maskOf(names), "q"), money);
+  const readable = maskWords(maskWords(words, maskOf(names, words), "q"), money);
   const mentions = [
     ...factReaders.flatMap((reader) => reader(readable)),
     ...readModelFlex(words, names),
-    ...familyMentions(names),
+    ...familyMentions(names, words),
   ].sort((one, other) => one.start - other.start || one.end - other.end);
-  const built = buildItems(source, mentions, ready);
+  const built = buildItems(source, mentions, [...read.extras, ...readFallbacks(readable)], ready);
   return finish({ whole, words, masked, money, said, built, read });
 }
 

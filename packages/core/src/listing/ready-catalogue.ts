@@ -104,7 +104,7 @@ export function readyCatalogue(models: readonly CatalogueModel[]): ReadyCatalogu
       if (draft && says) draft.family = family;
     }
     // "Ombrel cover" is spoken of as "Ombrel" where the words around it say that it is a cover.
-    if (model.kind !== "head" && model.kind !== "club")
+    if (model.kind === "cover" || model.kind === "wrench" || model.kind === "adapter")
       for (const pieces of own.map((name) => name.filter((word) => !isTradeNoun(word)))) {
         const draft = add(pieces);
         if (draft && !draft.models.includes(model)) draft.models.push(model);
