@@ -11,13 +11,19 @@ export interface Found<Value> {
   readonly end: number;
 }
 
+/** More blanks than this in a row are not read across: a bound keeps every pattern's time in step with the text's length. */
+const blanksMost = 8;
+
 /**
  * Builds a pattern from pieces written as regular expressions. A group named `at` marks the words that carry the fact when
  * they are fewer than the words that had to be seen.
  */
 export function pattern(parts: TemplateStringsArray, ...pieces: readonly string[]): RegExp {
   const source = String.raw(parts, ...pieces);
-  return new RegExp(source, source.includes("(?<at>") ? "gd" : "g");
+  const bounded = source
+    .replaceAll("\\s*", `\\s{0,${blanksMost}}`)
+    .replaceAll("\\s+", `\\s{1,${blanksMost}}`);
+  return new RegExp(bounded, "g");
 }
 
 /** Every match of a pattern, from left to right. */
@@ -25,8 +31,25 @@ export function matchesOf(plain: string, searched: RegExp): RegExpExecArray[] {
   return Array.from(plain.matchAll(searched));
 }
 
+/**
+ * The place of a group's words in a match: at its end, else at its start, else where they stand last. (The indices that
+ * the language can give cost several times the match.)
+ */
+export function placeOfGroup(match: RegExpExecArray, group: string): readonly [number, number] | null {
+  const said = match.groups?.[group];
+  if (said === undefined) return null;
+  const whole = match[0];
+  const from = whole.startsWith(said) && !whole.endsWith(said) ? 0 : whole.lastIndexOf(said);
+  return [match.index + from, match.index + from + said.length];
+}
+
 function placeOf(match: RegExpExecArray): readonly [number, number] {
-  return match.indices?.groups?.["at"] ?? [match.index, match.index + match[0].length];
+  return placeOfGroup(match, "at") ?? [match.index, match.index + match[0].length];
+}
+
+function isClaimed(claimed: Uint8Array, start: number, end: number): boolean {
+  for (let place = start; place < end; place += 1) if (claimed[place] === 1) return true;
+  return false;
 }
 
 /**
@@ -39,7 +62,7 @@ export function findPhrases<Value>(plain: string, phrases: readonly Phrase<Value
   for (const { pattern: searched, value } of phrases) {
     for (const match of plain.matchAll(searched)) {
       const [start, end] = placeOf(match);
-      if (claimed.subarray(start, end).includes(1)) continue;
+      if (isClaimed(claimed, start, end)) continue;
       claimed.fill(1, start, end);
       const said = value instanceof Function ? value(match) : value;
       if (said !== null) found.push({ value: said, start, end });

@@ -1,6 +1,6 @@
 import type { ClubType } from "../parts/part.ts";
 import type { FactReader, Mention } from "./mention.ts";
-import { findPhrases, matchesOf, type Phrase, pattern } from "./phrases.ts";
+import { findPhrases, matchesOf, type Phrase, pattern, placeOfGroup } from "./phrases.ts";
 import { withTypos } from "./typos.ts";
 
 /** What words say of a club's type, and of its number where they name one; `numbers` is the place of one or more numbers. */
@@ -33,14 +33,9 @@ function say(clubType: ClubType, clubNumber?: string): Said {
 
 function numbered(clubType: ClubType): (match: RegExpExecArray) => Said {
   return (match) => {
-    const place = match.indices?.groups?.["numbers"];
+    const place = placeOfGroup(match, "numbers");
     return place ? { clubType, numbers: place } : { clubType };
   };
-}
-
-/** A pattern with places of its groups, which the numbers are read from. */
-function placed(parts: TemplateStringsArray, ...pieces: readonly string[]): RegExp {
-  return new RegExp(String.raw(parts, ...pieces), "gd");
 }
 
 const letters: ReadonlyMap<string, string> = new Map([
@@ -95,15 +90,15 @@ const named: readonly Phrase<Said>[] = [
   { pattern: pattern`\bgap[\s-]*${wedge}s?\b(?:\s*\(?gw\b)?`, value: say("wedge", "GW") },
   { pattern: pattern`\b(?:approach|attack)[\s-]*${wedge}s?\b(?:\s*\(?aw\b)?`, value: say("wedge", "AW") },
   {
-    pattern: placed`(?<![\w.,£€$/°-])(?<numbers>(?<first>[2-9])${to}(?<last>${wedgeLetters}|p|s(?=\s*${iron})))(?![\w'])(?:\s*${iron}s?\b)?`,
+    pattern: pattern`(?<![\w.,£€$/°-])(?<numbers>(?<first>[2-9])${to}(?<last>${wedgeLetters}|p|s(?=\s*${iron})))(?![\w'])(?:\s*${iron}s?\b)?`,
     value: (match) => ({ ...numbered("iron")(match), clubNumber: rangeOf(match) }),
   },
   {
-    pattern: placed`\b(?:${iron}s?(?:\s*set)?|eisen|fers?|hierros?|ferri|jarn|ijzers?)\s*[:,(-]?\s*(?<numbers>(?<first>[1-9])${to}(?<last>[6-9]))(?![\d.]|\s*(?:°|deg|"|inch|in\b))`,
+    pattern: pattern`\b(?:${iron}s?(?:\s*set)?|eisen|fers?|hierros?|ferri|jarn|ijzers?)\s*[:,(-]?\s*(?<numbers>(?<first>[1-9])${to}(?<last>[6-9]))(?![\d.]|\s*(?:°|deg|"|inch|in\b))`,
     value: (match) => ({ ...numbered("iron")(match), clubNumber: rangeOf(match) }),
   },
   {
-    pattern: placed`(?<![\w.,£€$/°-])(?<numbers>(?<first>[1-9])${to}(?<last>[6-9]))\s*-?\s*${iron}s?\b`,
+    pattern: pattern`(?<![\w.,£€$/°-])(?<numbers>(?<first>[1-9])${to}(?<last>[6-9]))\s*-?\s*${iron}s?\b`,
     value: (match) => ({ ...numbered("iron")(match), clubNumber: rangeOf(match) }),
   },
 ];
@@ -124,10 +119,10 @@ const withNumber: readonly Phrase<Said>[] = [
     pattern: pattern`(?<!${counted})(?<![\w.,-])\d{1,2}\s+(?<at>hybrid)\s+(?:heads|shafts)\b`,
     value: say("hybrid"),
   },
-  { pattern: placed`${several}\s*-?\s*(?:fairway\s+)?${wood}s\b`, value: numbered("fairway") },
-  { pattern: placed`${several}\s*-?\s*${hybrid}s\b`, value: numbered("hybrid") },
-  { pattern: placed`(?<=\b${counted})(?<numbers>[1-9])\s*-?\s*${wood}s\b`, value: numbered("fairway") },
-  { pattern: placed`(?<=\b${counted})(?<numbers>[1-9])\s*-?\s*${hybrid}s\b`, value: numbered("hybrid") },
+  { pattern: pattern`${several}\s*-?\s*(?:fairway\s+)?${wood}s\b`, value: numbered("fairway") },
+  { pattern: pattern`${several}\s*-?\s*${hybrid}s\b`, value: numbered("hybrid") },
+  { pattern: pattern`(?<=\b${counted})(?<numbers>[1-9])\s*-?\s*${wood}s\b`, value: numbered("fairway") },
+  { pattern: pattern`(?<=\b${counted})(?<numbers>[1-9])\s*-?\s*${hybrid}s\b`, value: numbered("hybrid") },
   {
     pattern: pattern`\b(?:set|lot|bundle|box|bag|pile|total|batch|bunch|all|selection)\s+of\s+(?:\d{1,2}|${one})\s*(?<at>${iron}s)\b`,
     value: say("iron"),
@@ -137,40 +132,40 @@ const withNumber: readonly Phrase<Said>[] = [
     value: say("hybrid"),
   },
   {
-    pattern: placed`${oneOrMore}\+?\s*-?\s*(?:fairway\s+)?(?:${wood}(?<!s)|w|fw|fairway(?:\s+wood)?)(?![\w'/])`,
+    pattern: pattern`${oneOrMore}\+?\s*-?\s*(?:fairway\s+)?(?:${wood}(?<!s)|w|fw|fairway(?:\s+wood)?)(?![\w'/])`,
     value: numbered("fairway"),
   },
   {
-    pattern: placed`${oneOrMore}(?:\s*-?\s*${hybrid}(?<!s)|-?h)(?![\w'/])(?!\s+(?:drive|away|ago|old|later))`,
+    pattern: pattern`${oneOrMore}(?:\s*-?\s*${hybrid}(?<!s)|-?h)(?![\w'/])(?!\s+(?:drive|away|ago|old|later))`,
     value: numbered("hybrid"),
   },
-  { pattern: placed`${oneOrMore}(?:\s*-?\s*${iron}(?<!s)|-?i)(?![\w'/])`, value: numbered("iron") },
+  { pattern: pattern`${oneOrMore}(?:\s*-?\s*${iron}(?<!s)|-?i)(?![\w'/])`, value: numbered("iron") },
   {
-    pattern: placed`(?<=\b(?:pair\s+of|both|two|\dx|\d\sx|x\d)\s+(?:\w+\s+)?)(?<numbers>[1-9])\s*-?\s*${iron}s\b`,
+    pattern: pattern`(?<=\b(?:pair\s+of|both|two|\dx|\d\sx|x\d)\s+(?:\w+\s+)?)(?<numbers>[1-9])\s*-?\s*${iron}s\b`,
     value: numbered("iron"),
   },
   {
-    pattern: placed`(?<![\w.])(?<numbers>[1-9](?:\s*(?:,|/|&|\+|and)\s*[1-9]){1,7})\s*-?\s*${iron}s\b`,
+    pattern: pattern`(?<![\w.])(?<numbers>[1-9](?:\s*(?:,|/|&|\+|and)\s*[1-9]){1,7})\s*-?\s*${iron}s\b`,
     value: numbered("iron"),
   },
   {
-    pattern: placed`(?<![\w.])(?<numbers>[1-9])(?:er)?[\s-]*(?:holz|bois|madera|legno)\b|\b(?:holz|bois(?:\s+de\s+parcours)?|maderas?|legno|trae|hout)\s*(?:n[o°]\.?\s*)?#?(?<n2>[1-9])\b`,
+    pattern: pattern`(?<![\w.])(?<numbers>[1-9])(?:er)?[\s-]*(?:holz|bois|madera|legno)\b|\b(?:holz|bois(?:\s+de\s+parcours)?|maderas?|legno|trae|hout)\s*(?:n[o°]\.?\s*)?#?(?<n2>[1-9])\b`,
     value: (match) => ({ clubType: "fairway", ...placeOfEither(match) }),
   },
   {
-    pattern: placed`(?<![\w.])(?<numbers>[1-9])(?:er)?[\s-]*eisen\b|\b(?:eisen|fers?|hierros?|ferro|jarn|ijzer)\s*(?:n[o°]\.?\s*)?#?(?<n2>[1-9])(?![\d.,]*\d)`,
+    pattern: pattern`(?<![\w.])(?<numbers>[1-9])(?:er)?[\s-]*eisen\b|\b(?:eisen|fers?|hierros?|ferro|jarn|ijzer)\s*(?:n[o°]\.?\s*)?#?(?<n2>[1-9])(?![\d.,]*\d)`,
     value: (match) => ({ clubType: "iron", ...placeOfEither(match) }),
   },
   {
-    pattern: placed`\b(?:${hybrid}s?)\s*(?:,\s*)?(?:no\.?\s*|number\s*|nr\.?\s*|n°\s*)?#?${few}(?!\s*(?:-|to)\s*\d|\s*${wood}|\s*${iron}|\s*h\b|\s*-?\s*hy)`,
+    pattern: pattern`\b(?:${hybrid}s?)\s*(?:,\s*)?(?:no\.?\s*|number\s*|nr\.?\s*|n°\s*)?#?${few}(?!\s*(?:-|to)\s*\d|\s*${wood}|\s*${iron}|\s*h\b|\s*-?\s*hy)`,
     value: numbered("hybrid"),
   },
   {
-    pattern: placed`\b(?:fairway(?:\s+woods?)?|fwy|fw|woods?)\s*(?:no\.?\s*|number\s*|nr\.?\s*|n°\s*)?#?${few}(?!\s*(?:-|to)\s*\d|\s*${wood}|\s*w\b|\s*${iron}|\s*${hybrid})`,
+    pattern: pattern`\b(?:fairway(?:\s+woods?)?|fwy|fw|woods?)\s*(?:no\.?\s*|number\s*|nr\.?\s*|n°\s*)?#?${few}(?!\s*(?:-|to)\s*\d|\s*${wood}|\s*w\b|\s*${iron}|\s*${hybrid})`,
     value: numbered("fairway"),
   },
   {
-    pattern: placed`\b${iron}s?\s*(?:,?\s*heads?\s+only)?\s*(?:[:,]\s*)?(?:no\.?\s*|number\s*|nr\.?\s*|n°\s*)?#?${few}(?!\s*(?:-|to|thru|x)\s*[\dpsagl]|\s*-?\s*(?:${wood}|${iron}|${hybrid}))`,
+    pattern: pattern`\b${iron}s?\s*(?:,?\s*heads?\s+only)?\s*(?:[:,]\s*)?(?:no\.?\s*|number\s*|nr\.?\s*|n°\s*)?#?${few}(?!\s*(?:-|to|thru|x)\s*[\dpsagl]|\s*-?\s*(?:${wood}|${iron}|${hybrid}))`,
     value: numbered("iron"),
   },
 ];
@@ -201,7 +196,7 @@ const alone: readonly Phrase<Said>[] = [
 ];
 
 function placeOfEither(match: RegExpExecArray): { numbers?: readonly [number, number] } {
-  const place = match.indices?.groups?.["numbers"] ?? match.indices?.groups?.["n2"];
+  const place = placeOfGroup(match, "numbers") ?? placeOfGroup(match, "n2");
   return place ? { numbers: place } : {};
 }
 

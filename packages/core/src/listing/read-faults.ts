@@ -148,7 +148,9 @@ export const readFaults: FactReader = ({ plain }) => {
   return found.flatMap((damage): Mention[] => {
     const { start, end } = damage;
     const denied =
-      saidNone.test(plain.slice(end, end + 20)) || (isDenied(start) && !statesItself(plain, damage));
+      saidNone.test(plain.slice(end, end + 20)) ||
+      deniedInside.test(plain.slice(start, end)) ||
+      (isDenied(start) && !statesItself(plain, damage));
     if (denied) deny(end);
     const fault = faultOf(damage.value, whereIs(plain, damage));
     return fault === null ? [] : [{ field: "fault", value: fault, denied, start, end }];

@@ -2,7 +2,7 @@ import type { FactReader } from "./mention.ts";
 import { findPhrases, type Phrase, pattern } from "./phrases.ts";
 
 const year =
-  "(?<![\\d£€$.,/+-])(?<![\\d)]\\s)(?<at>(?:19[5-9]\\d|20[0-4]\\d))(?![\\d%°]|[.,/-]\\d|\\s\\d{3})";
+  "(?=[12])(?<![\\d£€$.,/+-])(?<![\\d)]\\s)(?<at>(?:19[5-9]\\d|20[0-4]\\d))(?![\\d%°]|[.,/-]\\d|\\s\\d{3})";
 const modelWord =
   "(?:model(?!\\s+year\\s+\\d)|models|version|edition|release[sd]?|range|line|generation|gen|modell|modele|modelo|modello)";
 const dated =
@@ -29,10 +29,10 @@ const phrases: readonly Phrase<number>[] = [
     value: (match) => 2000 + Number(match.groups?.["short"]),
   },
   {
-    pattern: pattern`(?:(?<=^\s*|[\n:;.!|*]\s*|\b(?:a|an|my|selling|my\s+old|sale|sell|original|wtb|wanted)\s+)|(?<!\b${dated}\s{1,9}))${year}(?=\s+[a-z]{3,})(?!\s+${notModel}\b)`,
+    pattern: pattern`(?=[12])(?:(?<=^\s*|[\n:;.!|*]\s*|\b(?:a|an|my|selling|my\s+old|sale|sell|original|wtb|wanted)\s+)|(?<!\b${dated}\s{1,9}))${year}(?=\s+[a-z]{3,})(?!\s+${notModel}\b)`,
     value: yearOf,
   },
-  { pattern: pattern`[a-z]\w*\s*\(${year}(?=\s*(?:\)|model))`, value: yearOf },
+  { pattern: pattern`(?<=\w\s*)\(${year}(?=\s*(?:\)|model))`, value: yearOf },
 ];
 
 /** Reads the year of a model. A date of purchase or sale, a price and a telephone number are no such year. */
