@@ -16,8 +16,8 @@ const kindsOfTypes: Readonly<Record<string, string>> = {
 
 /**
  * Whether an item that was seen for sale would have been what is wanted, as far as its words go: an adapter family has to be
- * named, everything else counts against it only where it is said to differ. A complete club counts for a shaft, being one
- * that can be taken apart.
+ * named, everything else counts against it only where it is said to differ. A complete club is no shaft for sale: its price
+ * is that of a head too.
  */
 export function answersWant(item: ListingItem, model: CatalogueModel | undefined, want: Want): boolean {
   if (!isOfKind(item, want)) return false;
@@ -26,11 +26,11 @@ export function answersWant(item: ListingItem, model: CatalogueModel | undefined
 }
 
 function isOfKind(item: ListingItem, { kind, needs }: Want): boolean {
-  if (item.kind === kind) {
-    const throughAdapter = kind === "shaft" && needs["adapter.family"] !== undefined;
-    return !throughAdapter || item.adapter === "fitted" || item.adapterFamily !== null;
-  }
-  return kind === "shaft" && item.kind === "club";
+  if (item.kind !== kind) return false;
+  const throughAdapter = kind === "shaft" && needs["adapter.family"] !== undefined;
+  return (
+    !throughAdapter || item.adapter === "fitted" || (item.adapter === null && item.adapterFamily !== null)
+  );
 }
 
 function factsOf(item: ListingItem, model: CatalogueModel | undefined): Readonly<Record<string, unknown>> {

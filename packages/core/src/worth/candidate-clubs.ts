@@ -1,26 +1,26 @@
+import { skills } from "../parts/goal.ts";
 import type { Adapter, Part } from "../parts/part.ts";
 import type { Club } from "../resolve/result.ts";
 import type { DealContext } from "./deal-context.ts";
 import type { Resale } from "./resale.ts";
 import { type Sale, saleOf } from "./sale.ts";
-import { shelfCost } from "./shelf-worth.ts";
+import type { ShelfCosts } from "./shelf-worth.ts";
 import { subjectOfClub } from "./subject-of.ts";
 import { titleOfClub } from "./titles.ts";
 import { workCost } from "./work-cost.ts";
 
-/** A club that can be made of something of the listing and something of the bench. */
+/** A club that can be made of something of the listing, and something of the bench or of another item of the listing. */
 export interface Candidate {
   readonly club: Club;
   readonly title: string;
   readonly resale: Resale;
   readonly sale: Sale | undefined;
-  /** Parts of the listing, and of the bench, that go into it. */
+  /** Parts of the listing that go with it, a cover and a wrench that came with its head among them. */
   readonly takes: readonly string[];
+  /** Parts of the bench that go into it. */
   readonly uses: readonly string[];
   readonly work: ReturnType<typeof workCost>;
-  readonly shelfMinor: number;
-  readonly guessed: readonly string[];
-  /** What it leaves over work and shelf, before anything is paid for the listing. */
+  /** What it leaves over work and shelf, before anything is paid for the listing; without end below nothing where nobody knows its price. */
   readonly earnsMinor: number;
 }
 
@@ -28,32 +28,41 @@ export interface Candidate {
 const keptPerPart = 12;
 
 /** The clubs that the listing makes with this bench, those that earn most first. A club whose worth nobody knows comes last. */
-export function candidateClubs(context: DealContext): Candidate[] {
-  const found = new Map<string, Club>();
-  for (const part of context.offered.parts) {
-    for (const club of clubsWith(part, context)) found.set(club.id, club);
+export function candidateClubs(context: DealContext, shelf: ShelfCosts): Candidate[] {
+  const found = new Map<string, Candidate>();
+  for (const part of context.leads.tried) {
+    const candidates = clubsWith(part, context).map((club) => candidateOf(club, context, shelf));
+    for (const each of candidates.sort(bestFirst).slice(0, keptPerPart)) found.set(each.club.id, each);
   }
-  return [...found.values()]
-    .map((club) => candidateOf(club, context))
-    .sort((one, other) => other.earnsMinor - one.earnsMinor || (one.club.id < other.club.id ? -1 : 1));
+  return [...found.values()].sort(bestFirst);
+}
+
+/** Settled clubs before open ones, so that a hope does not crowd out what is known; then by what they earn. */
+function bestFirst(one: Candidate, other: Candidate): number {
+  const open = ({ club }: Candidate) => Number(club.verdict === "unsettled");
+  return (
+    open(one) - open(other) || other.earnsMinor - one.earnsMinor || (one.club.id < other.club.id ? -1 : 1)
+  );
 }
 
 function clubsWith(part: Part, context: DealContext): Club[] {
-  const isMixed = (club: Club) => {
-    const ids = idsOf(club);
-    // A cover or a grip alone makes no new club; a club wholly of the listing is the listing as it is.
-    return ids.includes(part.id) && ids.some((id) => !context.isOffered(id));
-  };
-  if (part.kind === "head" || part.kind === "shaft") {
-    return context.resolveWith(part.id).clubs.filter(isMixed).slice(0, keptPerPart);
-  }
-  if (part.kind !== "adapter" || context.clusterOf(part.id).length > 1) return [];
-  return headsFor(part, context)
-    .flatMap(({ id }) => context.resolveWith(id).clubs.filter(isMixed))
-    .slice(0, keptPerPart);
+  const isNew = (club: Club) => idsOf(club).includes(part.id) && isMixed(idsOf(club), context);
+  if (part.kind !== "adapter") return context.resolveWith(part.id).clubs.filter(isNew);
+  if (context.clusterOf(part.id).length > 1 || !mayBond(context)) return [];
+  return headsFor(part, context).flatMap(({ id }) => context.resolveWith(id).clubs.filter(isNew));
 }
 
-/** The bench's heads that an adapter of this family may go into: those of the family, and those whose family nobody knows. */
+/** Whether parts come from more than one place: a club that is wholly one item of the listing is that item as it is. */
+function isMixed(ids: readonly string[], { offered }: DealContext): boolean {
+  return new Set(ids.map((id) => offered.itemOf.get(id))).size > 1;
+}
+
+/** A loose adapter has to be bonded before it is of any use. */
+function mayBond({ input }: DealContext): boolean {
+  return skills.indexOf(input.bench.goal?.skill ?? "screw") >= skills.indexOf("bond");
+}
+
+/** The heads of the bench that an adapter of this family may go into: those of the family, and those whose family nobody knows. */
 function headsFor(adapter: Adapter, { parts, isOffered }: DealContext): Part[] {
   return [...parts.values()].filter((part) => {
     if (part.kind !== "head" || isOffered(part.id) || part.socket?.type === "bore") return false;
@@ -63,38 +72,37 @@ function headsFor(adapter: Adapter, { parts, isOffered }: DealContext): Part[] {
 }
 
 const idsOf = ({ head, adapter, shaft, grip }: Club) =>
-  [head, adapter, shaft, grip].filter((id): id is string => id !== null);
+  [head, adapter, shaft, grip].filter((id) => id !== null);
 
-function candidateOf(club: Club, context: DealContext): Candidate {
+function candidateOf(club: Club, context: DealContext, shelf: ShelfCosts): Candidate {
   const ids = idsOf(club);
-  const takes = ids.filter(context.isOffered);
   const uses = ids.filter((id) => !context.isOffered(id));
   const part = (id: string) => context.parts.get(id) as Part;
   const [head, shaft, grip] = [part(club.head), part(club.shaft), part(club.grip)];
   const title = titleOfClub(head, shaft);
-  const resale = context.resale(
-    subjectOfClub({ head, shaft, grip }, context.finder, extrasOf(club, context)),
-  );
+  const subject = subjectOfClub({ head, shaft, grip }, context.finder, saidOfExtras(club, context));
+  const resale = context.resale(subject);
   const sale = saleOf(title, "club", resale, context.costs);
   const work = workCost(club.work, context.costs);
-  const shelf = shelfCost(uses, context);
-  return {
-    club,
-    title,
-    resale,
-    sale,
-    takes,
-    uses,
-    work,
-    shelfMinor: shelf.amountMinor,
-    guessed: shelf.guessed,
-    earnsMinor: sale ? sale.gain.value - work.totalMinor - shelf.amountMinor : Number.NEGATIVE_INFINITY,
-  };
+  const earnsMinor = sale
+    ? sale.gain.value - work.totalMinor - shelf(uses).amountMinor
+    : Number.NEGATIVE_INFINITY;
+  const takes = [...ids.filter(context.isOffered), ...extrasOf(club.head, context)];
+  return { club, title, resale, sale, takes, uses, work, earnsMinor };
 }
 
 /** Whether a cover and a wrench come with the club: what the listing says of the head's item. */
-function extrasOf(club: Club, { offered, input }: DealContext) {
+function saidOfExtras(club: Club, { offered, input }: DealContext) {
   const place = offered.itemOf.get(club.head);
   const item = place === undefined ? undefined : input.listing.items[place];
   return item ? { cover: item.cover, wrench: item.wrench } : {};
+}
+
+/** The cover and the wrench that came with a head: in its thing, those that are named after it and before the next head. */
+function extrasOf(head: string, { offered, parts }: DealContext): string[] {
+  const thing = offered.things.flat().find((ids) => ids.includes(head)) ?? [];
+  const after = thing.slice(thing.indexOf(head) + 1);
+  const next = after.findIndex((id) => parts.get(id)?.kind === "head");
+  const own = next < 0 ? after : after.slice(0, next);
+  return own.filter((id) => ["cover", "wrench"].includes(parts.get(id)?.kind ?? ""));
 }

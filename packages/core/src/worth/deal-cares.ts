@@ -1,3 +1,4 @@
+import type { Fault } from "../parts/fault.ts";
 import type { DealReason } from "./deal.ts";
 import type { DealContext } from "./deal-context.ts";
 import type { OfferedThing } from "./listing-things.ts";
@@ -12,7 +13,7 @@ export function dealCares(
   askingMinor: number | undefined,
   context: DealContext,
 ): DealReason[] {
-  return [...farUnder(things, askingMinor), ...unsafe(things), ...contradictions(context)];
+  return [...farUnder(things, askingMinor), ...unsafe(things), ...doubtsOf(context)];
 }
 
 function farUnder(things: readonly OfferedThing[], askingMinor: number | undefined): DealReason[] {
@@ -30,14 +31,25 @@ function farUnder(things: readonly OfferedThing[], askingMinor: number | undefin
   ];
 }
 
+const faultWords: Readonly<Partial<Record<Fault, string>>> = {
+  crack: "a crack",
+  "caved-face": "a caved face",
+  "crease-shaft": "a crease in the shaft",
+  "dent-shaft": "a dent in the shaft",
+  "exposed-fibre": "fibres showing on the shaft",
+  "bent-shaft": "a bent shaft",
+  "adapter-damaged": "a damaged adapter",
+};
+
 function unsafe(things: readonly OfferedThing[]): DealReason[] {
   const faults = [...new Set(things.flatMap(({ parts }) => unsafeFaults(parts)))];
   return faults.map((fault) => ({
     code: `unsafe-${fault}`,
-    text: `The words say ${fault.replace("-", " ")}: a club with it must not be swung, and must not be sold to be swung.`,
+    text: `The words speak of ${faultWords[fault] ?? fault}: nothing with it is to be swung, or sold to be swung.`,
   }));
 }
 
-function contradictions({ input }: DealContext): DealReason[] {
+/** What a reader of the words would not be sure of. */
+function doubtsOf({ input }: DealContext): DealReason[] {
   return input.listing.doubts.map(({ text }) => ({ code: "doubt", text }));
 }

@@ -6,7 +6,7 @@ import type { Club, Want } from "../resolve/result.ts";
 import { type Cluster, clustersOf } from "./clusters.ts";
 import type { CostSettings } from "./cost-settings.ts";
 import type { DealInput } from "./deal-input.ts";
-import { estimateResale } from "./estimate-resale.ts";
+import { resaleEstimator } from "./estimate-resale.ts";
 import type { Subject } from "./evidence.ts";
 import { type ModelFinder, modelFinder } from "./model-finder.ts";
 import { countingIds, type ListingParts, partsOfListing } from "./parts-of-listing.ts";
@@ -28,6 +28,8 @@ export interface DealContext {
   /** All parts, of the bench and of the listing. */
   readonly parts: ReadonlyMap<string, Part>;
   readonly joints: readonly Joint[];
+  /** The heads, shafts and adapters of the listing that are tried in clubs, and how many are left out. */
+  readonly leads: { readonly tried: readonly Part[]; readonly left: number };
   readonly isOffered: (id: string) => boolean;
   readonly clusterOf: (id: string) => Cluster;
   readonly resale: (subject: Subject) => Resale;
@@ -37,21 +39,21 @@ export interface DealContext {
   readonly resolveWithout: (about: string) => Answers;
 }
 
-/** Most clubs looked at for one part: the best ones come first. */
-const clubsMax = 40;
+/** Most clubs looked at for one part: the best ones come first. Of the bench without the listing the first few tell enough. */
+const clubsMax = { withListing: 40, without: 3 };
 
 /** Makes a judgement's tables. Throws when the bench does not hold together: whoever calls has checked it. */
 export function dealContext(input: DealInput): DealContext {
   const bench = unsoldBench(input.bench);
   const finder = modelFinder(input.catalogue);
   const offered = partsOfListing(input.listing, input.catalogue, freeIds(bench.parts));
-  const goal = { ...bench.goal, limit: clubsMax };
-  const own = { ...bench, goal };
+  const own = (limit: number) => ({ ...bench, goal: { ...bench.goal, limit } });
   const parts = [...bench.parts, ...offered.parts];
   const joints = [...(bench.joints ?? []), ...offered.joints];
   const clusters = clustersOf(parts, joints);
-  const readyWith = once(() => ready({ ...own, parts, joints }, input));
-  const readyWithout = once(() => ready(own, input));
+  const readyWith = once(() => ready({ ...own(clubsMax.withListing), ...onBench(bench, offered) }, input));
+  const readyWithout = once(() => ready(own(clubsMax.without), input));
+  const estimate = resaleEstimator(input.evidence, input.costs, input.today);
   return {
     input,
     costs: input.costs,
@@ -59,13 +61,33 @@ export function dealContext(input: DealInput): DealContext {
     offered,
     parts: new Map(parts.map((part) => [part.id, part])),
     joints,
+    leads: leadsOf(offered),
     isOffered: (id) => offered.itemOf.has(id),
     clusterOf: (id) => clusters.get(id) ?? [],
-    resale: remembered((subject: Subject) =>
-      estimateResale(subject, input.evidence, input.costs, input.today),
-    ),
+    resale: remembered((subject: Subject) => estimate(subject)),
     resolveWith: remembered((about: string) => clubsAndWants(readyWith(), about)),
     resolveWithout: remembered((about: string) => clubsAndWants(readyWithout(), about)),
+  };
+}
+
+/** Heads, shafts and adapters of a listing that are tried in clubs, of a job lot the first: each asks the whole bench. */
+const leadsMax = 40;
+
+/** The parts of the listing that are tried in clubs: of identical things one, which speaks for the others. */
+function leadsOf(offered: ListingParts): DealContext["leads"] {
+  const first = new Set(offered.things.flatMap((copies) => copies[0] ?? []));
+  const leads = offered.parts.filter(
+    ({ id, kind }) => first.has(id) && (kind === "head" || kind === "shaft" || kind === "adapter"),
+  );
+  return { tried: leads.slice(0, leadsMax), left: Math.max(0, leads.length - leadsMax) };
+}
+
+/** The bench with the listing on it: of identical things one, which speaks for the others. */
+function onBench(bench: DealInput["bench"], offered: ListingParts) {
+  const first = new Set(offered.things.flatMap((copies) => copies[0] ?? []));
+  return {
+    parts: [...bench.parts, ...offered.parts.filter(({ id }) => first.has(id))],
+    joints: [...(bench.joints ?? []), ...offered.joints.filter(({ parts: [id] }) => first.has(id))],
   };
 }
 

@@ -1,12 +1,15 @@
 import type { DealQuestion } from "./deal.ts";
 
-/** The seller's questions as one polite message; empty where there is nothing to ask. */
+/** Questions that a stranger answers gladly; more are left for the next message. */
+const askedAtOnce = 6;
+
+/** The seller's questions, the most decisive first, as one polite message; empty where there is nothing to ask. */
 export function dealMessage(title: string, questions: readonly DealQuestion[]): string {
   const asked = questions.filter(({ to }) => to === "seller").map(({ text }) => `- ${text}`);
   if (asked.length === 0) return "";
   return [
     `Hello, I am interested in your ${title}. Before I decide, could you tell me:`,
-    ...asked,
+    ...asked.slice(0, askedAtOnce),
     "Thank you very much.",
   ].join("\n");
 }

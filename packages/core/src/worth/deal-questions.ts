@@ -1,8 +1,11 @@
+import type { Fault } from "../parts/fault.ts";
 import type { Candidate } from "./candidate-clubs.ts";
 import type { DealQuestion } from "./deal.ts";
 import type { DealContext } from "./deal-context.ts";
 import { listingField } from "./draft-field.ts";
 import type { OfferedThing } from "./listing-things.ts";
+import { titleOfItem } from "./titles.ts";
+import { isUnsafe, unsafeFaults } from "./unsafe-faults.ts";
 
 /** What decides the worth of asking: how far the most to pay lies apart with and without what nobody knows yet. */
 export interface Swing {
@@ -19,8 +22,9 @@ export function settlingQuestions(
   candidates: readonly Candidate[],
   hoped: ReadonlySet<Candidate>,
   swing: Swing,
-  { offered }: DealContext,
+  { offered, input }: DealContext,
 ): DealQuestion[] {
+  const { items } = input.listing;
   return candidates.flatMap((candidate) => {
     const { club } = candidate;
     if (club.verdict !== "unsettled") return [];
@@ -28,7 +32,9 @@ export function settlingQuestions(
     const worth = isHoped ? swing : { swingMinor: 0, decides: false };
     return club.questions.flatMap(({ part, field, text }): DealQuestion[] => {
       const place = field === triedField ? undefined : listingField(part, field, offered);
-      if (place !== undefined) return [{ to: "seller", field: place, text, ...worth }];
+      const item = items.length > 1 ? items[offered.itemOf.get(part) ?? -1] : undefined;
+      const asked = item ? `${titleOfItem({ ...item, quantity: 1 })}: ${text}` : text;
+      if (place !== undefined) return [{ to: "seller", field: place, text: asked, ...worth }];
       return isHoped
         ? [{ to: "you", field: `${part}.${field}`, text: forUser(part, text, offered), ...worth }]
         : [];
@@ -72,10 +78,12 @@ export function faultQuestions(
   return items.flatMap((place) => {
     const item = input.listing.items[place];
     if (!item) return [];
-    const said = new Set<string>([...item.faults, ...item.deniedFaults]);
+    // Where one of them is denied somebody has looked; where one that forbids a sale is asserted, the answer is known.
+    const isAnswered = (fault: Fault) =>
+      item.deniedFaults.includes(fault) || (item.faults.includes(fault) && isUnsafe(fault));
     return looks
       .filter(({ kinds }) => (kinds as readonly string[]).includes(item.kind))
-      .filter(({ faults }) => !faults.some((fault) => said.has(fault)))
+      .filter(({ faults }) => !faults.some(isAnswered))
       .map(
         ({ text }): DealQuestion => ({
           to: "seller",
@@ -88,17 +96,30 @@ export function faultQuestions(
   });
 }
 
-/** What to ask the user where nobody knows a price: one question for each thing without evidence. */
+/** What to ask the user where nobody knows a price: one question for each thing that could be sold. */
 export function priceQuestions(
   things: readonly OfferedThing[],
   candidates: readonly Candidate[],
   decides: boolean,
 ): DealQuestion[] {
-  const unknown = [...candidates.slice(0, 1), ...things.map(({ asItIs }) => asItIs)].map(
-    ({ resale }) => resale,
-  );
-  const texts = new Set(unknown.flatMap((resale) => (resale.known ? [] : [resale.question])));
+  const sellable = things.filter(({ parts }) => unsafeFaults(parts).length === 0);
+  const prices = [...candidates.slice(0, 1), ...sellable.map(({ asItIs }) => asItIs)];
+  const texts = new Set(prices.flatMap(({ resale }) => (resale.known ? [] : [resale.question])));
   return [...texts].map((text) => ({ to: "you", field: "resale", text, swingMinor: 0, decides }));
+}
+
+/**
+ * Whether there is something that nobody knows a price of, so that the listing may be worth more than the sums say: a thing
+ * that no club with a known price is made of, or the finished clubs, all of them.
+ */
+export function lacksPrices(things: readonly OfferedThing[], candidates: readonly Candidate[]): boolean {
+  const priced = candidates.filter(({ sale }) => sale !== undefined);
+  const inClubs = new Set(priced.flatMap(({ takes }) => takes));
+  const unpriced = things.some(
+    ({ asItIs, parts }) =>
+      !asItIs.resale.known && unsafeFaults(parts).length === 0 && !parts.some(({ id }) => inClubs.has(id)),
+  );
+  return unpriced || (candidates.length > 0 && priced.length === 0);
 }
 
 /** Each question once, those that decide first, then those about most money. */

@@ -3,14 +3,18 @@ import type { DealReason, DealVerdict } from "./deal.ts";
 
 /** What a verdict is made of. */
 export interface VerdictFacts {
-  readonly listing: Listing;
+  readonly listing: Pick<Listing, "intent" | "negotiable" | "items">;
   readonly askingMinor: number | undefined;
-  /** The most to pay by what is known; nothing where no way can be reckoned. */
+  /** Whether a price is asked in a currency that has no rate. */
+  readonly lacksRate: boolean;
+  /** The most to pay by what is known, below nothing where it is not worth having for nothing; left out where no way can be reckoned. */
   readonly mostMinor: number | undefined;
   /** The same if every open question is answered for the best. */
   readonly hopedMinor: number | undefined;
-  /** Whether the user has to say something first: a price, or a rate. */
+  /** Whether there is something in it that nobody knows a price of. */
   readonly lacksPrices: boolean;
+  /** Whether getting it here costs something that nobody has told yet. */
+  readonly lacksDistance: boolean;
 }
 
 /** An offer under this share of the price asked is not worth the seller's time, nor yours; from memory. */
@@ -29,7 +33,7 @@ const because = (verdict: DealVerdict, code: string, text: string): Verdict => (
 
 /** One of four words, and why. What nobody knows is asked after, never taken for a yes or a no. */
 export function dealVerdict(facts: VerdictFacts): Verdict {
-  const { listing, askingMinor, mostMinor, hopedMinor, lacksPrices } = facts;
+  const { listing, askingMinor, lacksRate, mostMinor, hopedMinor, lacksPrices } = facts;
   if (listing.intent === "wanted")
     return because("leave", "wanted", "Somebody is looking for this; nothing is for sale.");
   if (listing.items.length === 0)
@@ -39,48 +43,79 @@ export function dealVerdict(facts: VerdictFacts): Verdict {
       "Nothing to buy was found in the words. Say below what it is.",
     );
   if (mostMinor === undefined && hopedMinor === undefined)
-    return because(
-      lacksPrices ? "ask-first" : "leave",
-      lacksPrices ? "no-evidence" : "no-way",
-      lacksPrices
-        ? "Nobody has told the tool a price to go by yet."
-        : "There is nothing useful to do with it.",
-    );
-  if (listing.intent === "swap" && askingMinor === undefined)
+    return lacksPrices
+      ? because("ask-first", "no-evidence", "Nobody has told the tool a price to go by yet.")
+      : because("leave", "no-way", "There is nothing to do with it that would bring anything.");
+  const most = mostMinor ?? Number.NEGATIVE_INFINITY;
+  const hoped = Math.max(most, hopedMinor ?? most);
+  if (askingMinor !== undefined) return atPrice(facts, askingMinor, most, hoped);
+  if (hoped <= 0 && !lacksPrices)
+    return because("leave", "no-gain", "It brings less than it costs, even for nothing.");
+  if (listing.intent === "swap" && !lacksRate)
     return because(
       "ask-first",
       "swap",
       "It is offered for something else, not for money: ask whether it can be bought.",
     );
-  return priced(facts, mostMinor ?? 0, hopedMinor ?? 0);
+  if (lacksRate)
+    return because(
+      "ask-first",
+      "no-rate",
+      "The price is asked in a currency that has no rate yet, so it cannot be compared.",
+    );
+  return withoutPrice(facts, most, hoped);
 }
 
-function priced({ listing, askingMinor }: VerdictFacts, mostMinor: number, hopedMinor: number): Verdict {
-  if (askingMinor === undefined) {
-    if (mostMinor > 0) return because("offer-up-to", "no-price-asked", "No price is asked, so name yours.");
-    return hopedMinor > 0
-      ? because(
-          "ask-first",
-          "unsettled",
-          "Whether it is worth anything here hangs on facts that are not said.",
-        )
-      : because("leave", "no-gain", "It brings less than it costs, even for nothing.");
-  }
-  if (askingMinor <= mostMinor) return because("buy", "within", "The price asked is within the most to pay.");
-  if (askingMinor <= hopedMinor)
+/** Nobody has named a price. */
+function withoutPrice(facts: VerdictFacts, most: number, hoped: number): Verdict {
+  if (most > 0)
+    return unlessFar(facts, because("offer-up-to", "no-price-asked", "No price is asked, so name yours."));
+  if (hoped > 0)
+    return because(
+      "ask-first",
+      "unsettled",
+      "Whether it is worth anything here hangs on facts that are not said.",
+    );
+  return partlyPriced;
+}
+
+const partlyPriced = because(
+  "ask-first",
+  "partly-priced",
+  "It is worth the price only if what nobody knows a price of brings enough. Note a price to go by.",
+);
+
+function atPrice(facts: VerdictFacts, askingMinor: number, most: number, hoped: number): Verdict {
+  const { negotiable } = facts.listing;
+  if (askingMinor <= most)
+    return unlessFar(facts, because("buy", "within", "The price asked is within the most to pay."));
+  if (askingMinor <= hoped)
     return because(
       "ask-first",
       "unsettled",
       "It is worth the price only if the open questions are answered well.",
     );
-  const share = listing.negotiable === true ? leastOfferShareWhereInvited : leastOfferShare;
-  if (listing.negotiable === false)
+  if (facts.lacksPrices) return partlyPriced;
+  if (most <= 0)
+    return because("leave", "no-gain", "It brings less than it costs, or less than you ask of a deal.");
+  if (negotiable === false)
     return because("leave", "firm", "The price is firm, and more than it is worth to this bench.");
-  return mostMinor > 0 && mostMinor >= askingMinor * share
+  const share = negotiable === true ? leastOfferShareWhereInvited : leastOfferShare;
+  if (most < askingMinor * share)
+    return because("leave", "far-over", "The price asked is far more than it is worth to this bench.");
+  return unlessFar(
+    facts,
+    because("offer-up-to", "over", "The price asked is more than it is worth to this bench, but not by far."),
+  );
+}
+
+/** A yes waits until it is known what getting the thing here costs. */
+function unlessFar({ lacksDistance }: VerdictFacts, yes: Verdict): Verdict {
+  return lacksDistance
     ? because(
-        "offer-up-to",
-        "over",
-        "The price asked is more than it is worth to this bench, but not by far.",
+        "ask-first",
+        "getting-here",
+        "It looks worth the price, but what getting it here costs is not known yet.",
       )
-    : because("leave", "far-over", "The price asked is far more than it is worth to this bench.");
+    : yes;
 }

@@ -23,6 +23,16 @@ export function sumOfGains(gains: readonly Gain[]): Gain {
   return { value, low: value - down, high: value + up };
 }
 
+/** The sum of gains that rest on one estimate, and are wrong together: values and spreads add. */
+export function sumOfAlikeGains(gains: readonly Gain[]): Gain {
+  const total = (pick: (gain: Gain) => number) => gains.reduce((sum, gain) => sum + pick(gain), 0);
+  return {
+    value: total(({ value }) => value),
+    low: total(({ low }) => low),
+    high: total(({ high }) => high),
+  };
+}
+
 /** The chance that a gain ends below nothing, each side of it taken as half of a normal law. */
 export function lossChance({ value, low, high }: Gain): number {
   const side = value >= 0 ? value - low : high - value;
@@ -30,10 +40,11 @@ export function lossChance({ value, low, high }: Gain): number {
   return normalCdf((-value * halfWidth) / side);
 }
 
-/** What a gain exceeds with all but this chance. */
+/** What a gain exceeds with all but this chance. No sum is so low that a normal law never falls under it. */
 export function gainAtChance({ value, low, high }: Gain, chance: number): number {
-  if (chance <= 0) return low;
-  if (chance >= 1) return high;
   const side = chance < 0.5 ? value - low : high - value;
+  if (side <= 0 || chance === 0.5) return value;
+  if (chance <= 0) return Number.NEGATIVE_INFINITY;
+  if (chance >= 1) return Number.POSITIVE_INFINITY;
   return value + (normalQuantile(chance) * side) / halfWidth;
 }

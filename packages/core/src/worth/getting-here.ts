@@ -1,6 +1,6 @@
 import type { ListingItem } from "../listing/listing.ts";
 import { convertedMinor } from "./converted.ts";
-import type { CostSettings } from "./cost-settings.ts";
+import type { CostSettings, Parcel } from "./cost-settings.ts";
 import type { DealLine, DealQuestion } from "./deal.ts";
 import type { DealInput } from "./deal-input.ts";
 import { postageFor } from "./postage-quote.ts";
@@ -12,6 +12,8 @@ export interface GettingHere {
   readonly minutes: number;
   readonly totalMinor: number;
   readonly lines: readonly DealLine[];
+  /** Whether there is a cost that only the user can tell: how far it is, or what a currency is worth. */
+  readonly isOpen: boolean;
   readonly questions: readonly DealQuestion[];
   readonly notices: readonly string[];
 }
@@ -21,25 +23,41 @@ const nothing: GettingHere = {
   minutes: 0,
   totalMinor: 0,
   lines: [],
+  isOpen: false,
   questions: [],
   notices: [],
 };
 
 /** Postage where the words say it, the own rate for a parcel like it where they do not, and a drive where it has to be fetched. */
-export function gettingHere({ listing, costs, roundTripKm }: DealInput): GettingHere {
-  const { postage } = listing;
-  if (postage === "included") return nothing;
+export function gettingHere({
+  listing,
+  costs,
+  roundTripKm,
+}: Pick<DealInput, "listing" | "costs" | "roundTripKm">): GettingHere {
+  const { postage, items } = listing;
+  if (postage === "included" || items.length === 0) return nothing;
   if (postage === "collection-only") return fetched(roundTripKm, costs);
   if (typeof postage === "object" && postage !== null) {
     const amountMinor = convertedMinor(postage, costs);
-    return amountMinor === undefined
-      ? { ...guessedPostage(listing.items, costs), questions: [rateQuestion(postage.currency)] }
-      : posted(amountMinor, "postage, as said");
+    if (amountMinor !== undefined) return posted(amountMinor, "postage, as said");
+    const guess = guessedPostage(items, costs);
+    return { ...(guess ?? nothing), isOpen: true, questions: [rateQuestion(postage.currency)] };
   }
-  const guess = guessedPostage(listing.items, costs);
+  return postedOrFetched(postage === "extra", roundTripKm, items, costs);
+}
+
+/** The cheaper of posting it and fetching it, where both can be reckoned. */
+function postedOrFetched(
+  isPosted: boolean,
+  roundTripKm: number | undefined,
+  items: readonly ListingItem[],
+  costs: CostSettings,
+): GettingHere {
+  const guess = guessedPostage(items, costs);
   const drive = roundTripKm === undefined ? undefined : fetched(roundTripKm, costs);
-  if (drive && drive.totalMinor < guess.totalMinor) return drive;
-  return postage === "extra" ? guess : { ...guess, questions: [postageQuestion(guess.totalMinor)] };
+  if (drive && (!guess || drive.totalMinor < guess.totalMinor)) return drive;
+  if (!guess) return { ...nothing, questions: [postageQuestion(0)], notices: [postageUnknown] };
+  return isPosted ? guess : { ...guess, questions: [postageQuestion(guess.totalMinor)] };
 }
 
 function posted(amountMinor: number, text: string): GettingHere {
@@ -47,23 +65,51 @@ function posted(amountMinor: number, text: string): GettingHere {
   return { ...nothing, moneyMinor: amountMinor, totalMinor: amountMinor, lines };
 }
 
-/** One parcel, of the largest thing. Something nobody sends costs nothing here, and says so. */
-function guessedPostage(items: readonly ListingItem[], costs: CostSettings): GettingHere {
-  const prices = items.flatMap(({ kind }) => {
+const postageUnknown = "No postage is known for a parcel like this, so none is counted.";
+
+/** By the own rates: all in one parcel where a service takes it, else each thing alone. Nothing where nobody sends one of them. */
+function guessedPostage(items: readonly ListingItem[], costs: CostSettings): GettingHere | undefined {
+  const parcels = items.flatMap(({ kind, quantity }) => {
     const parcel = costs.parcels[kind];
-    return (parcel && postageFor(parcel, costs.services).priceMinor) ?? [];
+    return parcel ? [{ parcel, quantity }] : [];
   });
-  const notices =
-    prices.length === 0 && items.length > 0
-      ? ["No postage is known for a parcel of this kind, so none is counted."]
-      : [];
-  return { ...posted(Math.max(0, ...prices), "postage, taken from your own rates"), notices };
+  if (parcels.length < items.length) return undefined;
+  const together = postageFor(oneParcel(parcels), costs.services).priceMinor;
+  const alone = parcels.map(({ parcel, quantity }) => {
+    const { priceMinor } = postageFor(parcel, costs.services);
+    return priceMinor === null ? Number.POSITIVE_INFINITY : priceMinor * quantity;
+  });
+  const aloneMinor = alone.reduce((sum, price) => sum + price, 0);
+  const cheapest = Math.min(together ?? Number.POSITIVE_INFINITY, aloneMinor);
+  return Number.isFinite(cheapest) ? posted(cheapest, "postage, taken from your own rates") : undefined;
+}
+
+interface Parcels {
+  readonly parcel: Parcel;
+  readonly quantity: number;
+}
+
+/** Everything laid on top of each other: as long and as wide as the greatest, as high and as heavy as all together. */
+function oneParcel(parcels: readonly Parcels[]): Parcel {
+  const [only] = parcels;
+  if (only && parcels.length === 1 && only.quantity === 1) return only.parcel;
+  const most = (pick: (parcel: Parcel) => number) => Math.max(...parcels.map(({ parcel }) => pick(parcel)));
+  const all = (pick: (parcel: Parcel) => number) =>
+    parcels.reduce((sum, { parcel, quantity }) => sum + pick(parcel) * quantity, 0);
+  return {
+    shape: "box",
+    lengthCm: most(({ lengthCm }) => lengthCm),
+    widthCm: most(({ widthCm }) => widthCm),
+    heightCm: all(({ heightCm }) => heightCm),
+    massG: all(({ massG }) => massG),
+  };
 }
 
 function fetched(roundTripKm: number | undefined, costs: CostSettings): GettingHere {
-  if (roundTripKm === undefined) return { ...nothing, questions: [distanceQuestion] };
+  if (roundTripKm === undefined) return { ...nothing, isOpen: true, questions: [distanceQuestion] };
   const trip = tripCost({ roundTripKm }, costs);
   return {
+    ...nothing,
     moneyMinor: trip.moneyMinor,
     minutes: trip.minutes,
     totalMinor: trip.totalMinor,
@@ -71,8 +117,6 @@ function fetched(roundTripKm: number | undefined, costs: CostSettings): GettingH
       { code: "trip", text: `a drive of ${roundTripKm} km there and back`, amountMinor: -trip.moneyMinor },
       { code: "trip-time", text: "own time on the road", amountMinor: -trip.timeMinor },
     ].filter(({ amountMinor }) => amountMinor !== 0),
-    questions: [],
-    notices: [],
   };
 }
 
@@ -81,7 +125,7 @@ const distanceQuestion: DealQuestion = {
   field: "roundTripKm",
   text: "It has to be fetched: how many kilometres is it there and back?",
   swingMinor: 0,
-  decides: false,
+  decides: true,
 };
 
 /** Asked of the user when an amount is in a currency without a rate. */

@@ -1,26 +1,35 @@
-import { buildSum, chooseClubs } from "./build-sum.ts";
+import { askingOf } from "./asking-of.ts";
+import { buildSum } from "./build-sum.ts";
 import { type Candidate, candidateClubs } from "./candidate-clubs.ts";
+import { type BuildDesk, chooseClubs } from "./choose-clubs.ts";
 import { convertedMinor } from "./converted.ts";
-import type { Alternative, Deal, DealItem, DealQuestion } from "./deal.ts";
+import type { Alternative, Deal, DealQuestion } from "./deal.ts";
 import { dealCares } from "./deal-cares.ts";
-import { type DealContext, dealContext } from "./deal-context.ts";
+import { dealContext } from "./deal-context.ts";
 import type { DealInput } from "./deal-input.ts";
+import { dealItems } from "./deal-items.ts";
 import { dealMessage } from "./deal-message.ts";
-import { faultQuestions, priceQuestions, rankedQuestions, settlingQuestions } from "./deal-questions.ts";
-import { dealVerdict } from "./deal-verdict.ts";
+import {
+  faultQuestions,
+  lacksPrices,
+  priceQuestions,
+  rankedQuestions,
+  settlingQuestions,
+} from "./deal-questions.ts";
+import { dealVerdict, type Verdict } from "./deal-verdict.ts";
 import { type GettingHere, gettingHere, rateQuestion } from "./getting-here.ts";
-import { listingThings, type OfferedThing } from "./listing-things.ts";
+import { listingThings } from "./listing-things.ts";
 import { partOut, sellAsItIs } from "./sell-sums.ts";
+import { shelfCosts } from "./shelf-worth.ts";
 import { titleOfItem } from "./titles.ts";
 import { waitSum } from "./wait-sum.ts";
-import { alternativeOf, closedWay, type WaySum } from "./way-sum.ts";
+import { closedWay, type ReckonedWay, reckonedWay, type WaySum } from "./way-sum.ts";
 
 /** Everything that the ways are reckoned from. */
-interface Desk {
-  readonly context: DealContext;
-  readonly things: readonly OfferedThing[];
+interface Desk extends BuildDesk {
   readonly candidates: readonly Candidate[];
   readonly here: GettingHere;
+  readonly asking: Deal["asking"];
   readonly askingMinor: number | undefined;
 }
 
@@ -30,90 +39,97 @@ interface Desk {
  * counted at what they would bring otherwise. Nothing of the bench is changed. Throws when the bench does not hold together.
  */
 export function judgeDeal(input: DealInput): Deal {
-  const context = dealContext(input);
-  const things = listingThings(context);
-  const candidates = candidateClubs(context);
-  const here = gettingHere(input);
-  const { asking } = input.listing;
-  const askingMinor = asking ? convertedMinor(asking, input.costs) : undefined;
-  const desk: Desk = { context, things, candidates, here, askingMinor };
-  const settled = candidates.filter(({ club }) => club.verdict !== "unsettled");
-  const alternatives = waysOf(desk, settled);
-  const mostMinor = mostToPay(alternatives);
-  const hoped = candidates.length > settled.length ? chooseClubs(candidates, things, context) : [];
-  const hopedMinor = mostToPay([built(desk, hoped), ...alternatives]);
-  const asked = priceQuestions(things, candidates, mostMinor === undefined);
-  const { verdict, reasons } = dealVerdict({
+  const desk = deskFor(input);
+  const { context, things, here, asking, askingMinor } = desk;
+  const ways = waysOf(desk);
+  const hoped = hopedClubs(desk);
+  const mostMinor = mostBorneBy(ways);
+  const hopedMinor = mostBorneBy([...ways, buildWay(desk, hoped)]);
+  const verdict = dealVerdict({
     listing: input.listing,
     askingMinor,
+    lacksRate: asking !== null && askingMinor === undefined,
     mostMinor,
     hopedMinor,
-    lacksPrices: asked.length > 0,
+    lacksPrices: lacksPrices(things, desk.candidates),
+    lacksDistance: here.isOpen,
   });
   const cares = dealCares(things, askingMinor, context);
-  const swing = {
-    swingMinor: Math.max(0, (hopedMinor ?? 0) - (mostMinor ?? 0)),
-    decides: verdict === "ask-first" && (hopedMinor ?? 0) > (mostMinor ?? 0),
-  };
   const isCareful = cares.some(({ code }) => code === "price-far-under");
-  const questions = rankedQuestions([
-    ...settlingQuestions(candidates, new Set(hoped), swing, context),
-    ...faultQuestions(things, mostMinor ?? 0, isCareful, context),
-    ...moneyQuestions(desk),
-    ...here.questions,
-    ...asked,
-  ]);
+  const questions =
+    input.listing.intent === "wanted"
+      ? []
+      : questionsOf(desk, hoped, { mostMinor, hopedMinor }, verdict, isCareful);
+  const alternatives = ways.map(({ alternative }) => alternative);
   const { currency } = input.costs;
   return {
-    verdict,
-    mostToPay: mostMinor === undefined ? null : { amountMinor: mostMinor, currency },
+    ...verdict,
+    mostToPay: mostMinor === undefined ? null : { amountMinor: Math.max(0, mostMinor), currency },
     asking,
     gettingHereMinor: here.totalMinor,
     alternatives,
     best: bestOf(alternatives),
-    items: itemsOf(desk),
+    items: dealItems(things, desk.candidates, context),
     questions,
-    message: input.listing.intent === "wanted" ? "" : dealMessage(titleOf(input), questions),
+    message: dealMessage(titleOf(input), questions),
     cares,
-    reasons,
-    notices: here.notices,
+    notices: noticesOf(desk),
   };
 }
 
+function deskFor(input: DealInput): Desk {
+  const context = dealContext(input);
+  const shelf = shelfCosts(context);
+  const asking = askingOf(input.listing);
+  return {
+    context,
+    shelf,
+    things: listingThings(context),
+    candidates: candidateClubs(context, shelf),
+    here: gettingHere(input),
+    asking,
+    askingMinor: asking ? convertedMinor(asking, input.costs) : undefined,
+  };
+}
+
+const isSettled = ({ club }: Candidate) => club.verdict !== "unsettled";
+
+/** The clubs that would be built if every open question were answered for the best; none where nothing is open. */
+function hopedClubs(desk: Desk): Candidate[] {
+  return desk.candidates.every(isSettled) ? [] : chooseClubs(desk.candidates, desk);
+}
+
 /** The five ways, in the order in which they are shown. */
-function waysOf(desk: Desk, candidates: readonly Candidate[]): Alternative[] {
-  const { context, things, here, askingMinor } = desk;
-  const reckon = (sum: WaySum) => alternativeOf(sum, here, askingMinor ?? 0, context.costs);
-  const wait = waitSum(things, context);
-  const asItIs = sellAsItIs(things);
-  const apart = partOut(things, context);
+function waysOf(desk: Desk): ReckonedWay[] {
+  const { context, things, shelf } = desk;
+  const reckon = (way: Alternative["way"], outcome: ReturnType<typeof sellAsItIs>) =>
+    "sum" in outcome ? reckoned(desk, outcome.sum) : closedWay(way, outcome.why);
   return [
-    built(desk, chooseClubs(candidates, things, context), candidates.length),
-    wait.sum ? reckon(wait.sum) : closedWay("wait", wait.why),
-    "sum" in asItIs ? reckon(asItIs.sum) : closedWay("sell-as-it-is", asItIs.why),
-    "sum" in apart ? reckon(apart.sum) : closedWay("part-out", apart.why),
-    leaveIt,
+    buildWay(desk, chooseClubs(desk.candidates.filter(isSettled), desk)),
+    reckon("wait", waitSum(things, context, shelf)),
+    reckon("sell-as-it-is", sellAsItIs(things)),
+    reckon("part-out", partOut(things, context)),
+    { alternative: leaveIt, borneMinor: undefined },
   ];
 }
 
-/** Building these clubs, which the candidates were found to allow. */
-function built(
-  { context, things, here, askingMinor }: Desk,
-  chosen: readonly Candidate[],
-  found = 0,
-): Alternative {
-  if (chosen.length > 0)
-    return alternativeOf(buildSum(chosen, things, context), here, askingMinor ?? 0, context.costs);
-  return closedWay("build-now", [
-    found > 0
-      ? { code: "no-evidence", text: "nobody knows what the finished club would sell for" }
-      : { code: "nothing-to-build", text: "it makes no club with what is here, within the skill you allow" },
-  ]);
+const reckoned = ({ here, askingMinor, context }: Desk, sum: WaySum) =>
+  reckonedWay(sum, here, askingMinor ?? 0, context.costs);
+
+function buildWay(desk: Desk, chosen: readonly Candidate[]): ReckonedWay {
+  if (chosen.length > 0) return reckoned(desk, buildSum(chosen, desk));
+  const settled = desk.candidates.some(isSettled);
+  if (settled) return closedBuild("no-evidence", "nobody knows what the finished club would sell for");
+  return desk.candidates.length > 0
+    ? closedBuild("unsettled", "whether it makes a club hangs on facts that nobody has said")
+    : closedBuild("nothing-to-build", "it makes no club with what is here, within the skill you allow");
 }
+
+const closedBuild = (code: string, text: string) => closedWay("build-now", [{ code, text }]);
 
 /** Leaving it costs nothing and brings nothing: what the shelf would bring otherwise is counted in the other ways. */
 const leaveIt: Alternative = {
-  ...closedWay("leave", [{ code: "nothing-changes", text: "the bench stays as it is" }]),
+  ...closedWay("leave", [{ code: "nothing-changes", text: "the bench stays as it is" }]).alternative,
   possible: true,
   outlayMinor: 0,
   net: { valueMinor: 0, lowMinor: 0, highMinor: 0 },
@@ -121,9 +137,9 @@ const leaveIt: Alternative = {
   minutes: 0,
 };
 
-/** The most that any way other than leaving bears; nothing where none can be reckoned. */
-function mostToPay(alternatives: readonly Alternative[]): number | undefined {
-  const most = alternatives.flatMap(({ mostToPayMinor }) => mostToPayMinor ?? []);
+/** The most that any way other than leaving bears, below nothing where none is worth having; left out where none can be reckoned. */
+function mostBorneBy(ways: readonly ReckonedWay[]): number | undefined {
+  const most = ways.flatMap(({ borneMinor }) => borneMinor ?? []);
   return most.length === 0 ? undefined : Math.max(...most);
 }
 
@@ -133,10 +149,36 @@ function bestOf(alternatives: readonly Alternative[]): Deal["best"] {
   return possible.reduce((best, next) => (value(next) > value(best) ? next : best), leaveIt).way;
 }
 
-function moneyQuestions({ context: { input }, askingMinor }: Desk): DealQuestion[] {
-  const { asking, intent, items } = input.listing;
-  if (asking && askingMinor === undefined) return [rateQuestion(asking.currency)];
-  if (asking || intent === "wanted" || items.length === 0) return [];
+interface Limits {
+  readonly mostMinor: number | undefined;
+  readonly hopedMinor: number | undefined;
+}
+
+function questionsOf(
+  desk: Desk,
+  hoped: readonly Candidate[],
+  limits: Limits,
+  { verdict, reasons }: Verdict,
+  isCareful: boolean,
+): DealQuestion[] {
+  const { context, things, candidates, here } = desk;
+  const most = Math.max(0, limits.mostMinor ?? 0);
+  const swingMinor = Math.max(0, (limits.hopedMinor ?? 0) - most);
+  const swing = { swingMinor, decides: verdict === "ask-first" && swingMinor > 0 };
+  const isFor = (...codes: readonly string[]) => reasons.some(({ code }) => codes.includes(code));
+  const asksForPrice = isFor("no-evidence", "partly-priced");
+  return rankedQuestions([
+    ...settlingQuestions(candidates, new Set(hoped), swing, context),
+    ...faultQuestions(things, most, isCareful, context),
+    ...moneyQuestions(desk),
+    ...here.questions.map((each) => ({ ...each, decides: each.decides && isFor("getting-here") })),
+    ...priceQuestions(things, candidates, asksForPrice),
+  ]);
+}
+
+function moneyQuestions({ context, asking, askingMinor }: Desk): DealQuestion[] {
+  if (asking) return askingMinor === undefined ? [rateQuestion(asking.currency)] : [];
+  if (context.input.listing.items.length === 0) return [];
   const text = "What are you asking for it?";
   return [{ to: "seller", field: "asking", text, swingMinor: 0, decides: false }];
 }
@@ -148,39 +190,20 @@ function titleOf({ listing }: DealInput): string {
   return `${titles[0]} and the other things`;
 }
 
-function itemsOf({ context, things, candidates }: Desk): DealItem[] {
-  return context.input.listing.items.map((item, place) => {
-    const mine = things.filter((thing) => thing.item === place);
-    const parts = mine.flatMap((thing) => thing.parts.map(({ id }) => id));
-    const own = new Set(parts);
-    const first = mine[0];
-    return {
-      title: titleOfItem(item),
-      parts,
-      resale: first?.asItIs.resale ?? { known: false, question: "What would it sell for?" },
-      clubs: candidates
-        .filter(({ takes }) => takes.some((id) => own.has(id)))
-        .slice(0, clubsShown)
-        .map(({ club, title, resale }) => ({
-          id: club.id,
-          verdict: club.verdict as "fits" | "fits-with-work" | "unsettled",
-          title,
-          resale,
-          work: club.work.map(({ text }) => text),
-        })),
-      wants: wantsShown(mine, context),
-    };
+function noticesOf({ context, here, asking, askingMinor }: Desk): string[] {
+  const { listing } = context.input;
+  const sum = "The items are priced one by one: the price asked is taken to be that of all of them.";
+  const rate = "The price asked is left out of the sums, since its currency has no rate.";
+  const few = listing.items.flatMap(({ quantity }, place) => {
+    const counted = context.offered.things[place]?.length ?? 0;
+    return counted < quantity ? [`Of ${quantity} alike, ${counted} are counted.`] : [];
   });
-}
-
-/** Clubs shown for one item; the sum rests on the best of them. */
-const clubsShown = 12;
-
-function wantsShown(things: readonly OfferedThing[], context: DealContext): DealItem["wants"] {
-  const lead = things[0]?.parts.find(({ kind }) => kind === "head" || kind === "shaft");
-  if (!lead) return [];
-  return context
-    .resolveWith(lead.id)
-    .wants.slice(0, 4)
-    .map(({ id, text }) => ({ id, text }));
+  const { left } = context.leads;
+  return [
+    ...here.notices,
+    ...(asking && !listing.asking ? [sum] : []),
+    ...(asking && askingMinor === undefined ? [rate] : []),
+    ...few,
+    ...(left > 0 ? [`It is a large lot: ${left} of its parts were not tried in clubs.`] : []),
+  ];
 }

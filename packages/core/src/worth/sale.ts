@@ -2,7 +2,7 @@ import type { ItemKind } from "../listing/catalogue.ts";
 import type { CostSettings } from "./cost-settings.ts";
 import type { DealLine } from "./deal.ts";
 import { feesOn } from "./fee-bill.ts";
-import type { Gain } from "./gain.ts";
+import { type Gain, sumOfAlikeGains } from "./gain.ts";
 import { postageFor } from "./postage-quote.ts";
 import type { Resale } from "./resale.ts";
 import { timeMinor } from "./trip-cost.ts";
@@ -10,6 +10,8 @@ import { timeMinor } from "./trip-cost.ts";
 /** One thing sold: what is left of its price, how long that takes, and the sum line by line. */
 export interface Sale {
   readonly title: string;
+  /** What its price rests on. */
+  readonly resale: Resale;
   readonly gain: Gain;
   readonly minutes: number;
   readonly days: Extract<Resale, { known: true }>["daysToSell"];
@@ -32,6 +34,7 @@ export function saleOf(title: string, kind: ItemKind, resale: Resale, costs: Cos
   const net = (priceMinor: number) => priceMinor - fees(priceMinor) - ownSending - time;
   return {
     title,
+    resale,
     gain: { value: net(resale.valueMinor), low: net(resale.lowMinor), high: net(resale.highMinor) },
     minutes: costs.saleMinutes,
     days: resale.daysToSell,
@@ -48,3 +51,13 @@ export function saleOf(title: string, kind: ItemKind, resale: Resale, costs: Cos
     ].filter(({ amountMinor }) => amountMinor !== 0),
   };
 }
+
+/** What sales bring together. Those that rest on one estimate, such as three of one model, are wrong together. */
+export function gainsOfSales(sales: readonly Sale[]): Gain[] {
+  const alike = new Map<Resale, Gain[]>();
+  for (const { resale, gain } of sales) alike.set(resale, [...(alike.get(resale) ?? []), gain]);
+  return [...alike.values()].map(sumOfAlikeGains);
+}
+
+/** What costs more to sell than it brings is not sold. */
+export const worthSelling = (sales: readonly Sale[]): Sale[] => sales.filter(({ gain }) => gain.value > 0);

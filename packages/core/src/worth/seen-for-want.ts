@@ -38,9 +38,10 @@ export function seenForWant(
   });
   const pricesMinor = hits.flatMap(({ item, listing }) => {
     const alone = listing.items.length === 1 && item.quantity === 1 ? listing.asking : null;
-    // A complete club costs more than its shaft, and its price says little about the shaft's.
-    const price = item.kind === "club" && want.kind !== "head" ? null : (item.price ?? alone);
+    const price = item.price ?? alone;
     return price ? (convertedMinor(price, costs) ?? []) : [];
   });
-  return { count: hits.length, weeks: weeksBetween(first, today), pricesMinor };
+  // In one order whatever order they come in, so that not even the last bit of a sum depends on it.
+  const sorted = pricesMinor.sort((one, other) => one - other);
+  return { count: hits.length, weeks: weeksBetween(first, today), pricesMinor: sorted };
 }

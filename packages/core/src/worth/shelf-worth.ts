@@ -3,6 +3,7 @@ import type { Club } from "../resolve/result.ts";
 import type { Cluster } from "./clusters.ts";
 import { convertedMinor } from "./converted.ts";
 import type { DealContext } from "./deal-context.ts";
+import { leftOf } from "./left-of.ts";
 import { saleOf } from "./sale.ts";
 import { subjectOfClub } from "./subject-of.ts";
 import { thingOf } from "./thing.ts";
@@ -16,58 +17,111 @@ export interface ShelfCost {
   readonly guessed: readonly string[];
 }
 
-/**
- * What the shelf loses when these parts go into another club: the worth of the things they are pieces of, less what is left
- * of those. A thing is worth its sale as it is, or the best club it makes with what is here without the listing.
- */
-export function shelfCost(ids: readonly string[], context: DealContext): ShelfCost {
-  const used = new Set(ids);
-  const clusters = new Set(ids.map((id) => context.clusterOf(id)));
-  let amountMinor = 0;
-  const guessed: string[] = [];
-  for (const cluster of clusters) {
-    const whole = worthOfThing(cluster, context);
-    const left = cluster.filter(({ id }) => !used.has(id));
-    const rest = left.reduce((sum, part) => sum + worthOfThing([part], context).amountMinor, 0);
-    const best = Math.max(whole.amountMinor, worthInClub(cluster, used, context));
-    amountMinor += Math.max(0, best - rest);
-    if (whole.isGuess) guessed.push(...cluster.filter(({ id }) => used.has(id)).map(({ id }) => id));
-  }
-  return { amountMinor, guessed };
+/** What the shelf loses when all of these parts go into other clubs at once. */
+export type ShelfCosts = (ids: readonly string[]) => ShelfCost;
+
+/** A club that the bench makes without the listing, and what it brings over selling the things it is made of. */
+interface ShelfClub {
+  readonly id: string;
+  readonly clusters: readonly Cluster[];
+  readonly surplusMinor: number;
 }
 
+/**
+ * Reckons what the shelf loses by parts: the worth of the things they are pieces of, less what is left of those, and what
+ * the best clubs bring that the bench makes of them without the listing. Each thing and each club is lost once, however
+ * many of its parts are used.
+ */
+export function shelfCosts(context: DealContext): ShelfCosts {
+  const worth = new Map<Cluster, Worth>();
+  const worthOf = (cluster: Cluster): Worth => {
+    const found = worth.get(cluster) ?? worthOfThing(cluster, context);
+    worth.set(cluster, found);
+    return found;
+  };
+  const clubs = new Map<string, readonly ShelfClub[]>();
+  const clubsOf = (lead: string): readonly ShelfClub[] => {
+    const found = clubs.get(lead) ?? shelfClubsOf(lead, worthOf, context);
+    clubs.set(lead, found);
+    return found;
+  };
+  return (ids) => {
+    const used = new Set(ids);
+    const clusters = [...new Set(ids.map((id) => context.clusterOf(id)))];
+    const pieces = clusters.map((cluster) => lossOf(cluster, used, worthOf(cluster), context));
+    const surplus = surplusOf(clusters.flatMap((cluster) => leadsOf(cluster, used).flatMap(clubsOf)));
+    return {
+      amountMinor: pieces.reduce((sum, each) => sum + each, surplus),
+      guessed: clusters
+        .filter((cluster) => worthOf(cluster).isGuess)
+        .flatMap((cluster) => usedOf(cluster, used)),
+    };
+  };
+}
+
+interface Worth {
+  readonly amountMinor: number;
+  readonly isGuess: boolean;
+}
+
+const usedOf = (cluster: Cluster, used: ReadonlySet<string>) =>
+  cluster.flatMap(({ id }) => (used.has(id) ? id : []));
+
+const leadsOf = (cluster: Cluster, used: ReadonlySet<string>) =>
+  usedOf(
+    cluster.filter(({ kind }) => kind === "shaft" || kind === "head"),
+    used,
+  );
+
 /** A thing's sale as it is; where nobody knows a price, what was paid for it. */
-function worthOfThing(parts: Cluster, context: DealContext): { amountMinor: number; isGuess: boolean } {
+function worthOfThing(parts: Cluster, context: DealContext): Worth {
   const { sale } = thingOf(parts, context);
   if (sale) return { amountMinor: Math.max(0, Math.round(sale.gain.value)), isGuess: false };
   const paid = parts.reduce((sum, { paid }) => sum + ((paid && convertedMinor(paid, context.costs)) || 0), 0);
   return { amountMinor: paid, isGuess: true };
 }
 
-/** What the thing earns over its other parts in the best settled club that the bench makes of it now. */
-function worthInClub(cluster: Cluster, used: ReadonlySet<string>, context: DealContext): number {
-  const lead = cluster.find(({ id, kind }) => used.has(id) && (kind === "shaft" || kind === "head"));
-  if (!lead) return 0;
-  const { clubs } = context.resolveWithout(lead.id);
-  const settled = clubs.filter(({ verdict }) => verdict !== "unsettled").slice(0, clubsCompared);
-  return Math.max(0, ...settled.map((club) => earnedOver(club, cluster, context)));
+/** The worth of a thing, less that of what is left of it. */
+function lossOf(cluster: Cluster, used: ReadonlySet<string>, whole: Worth, context: DealContext): number {
+  const rest = leftOf(cluster, used, context.joints);
+  const restMinor = rest.reduce((sum, piece) => sum + worthOfThing(piece, context).amountMinor, 0);
+  return Math.max(0, whole.amountMinor - restMinor);
 }
 
-/** Clubs that are compared for one part: the resolver brings the best first. */
-const clubsCompared = 3;
+function shelfClubsOf(lead: string, worthOf: (cluster: Cluster) => Worth, context: DealContext): ShelfClub[] {
+  const { clubs } = context.resolveWithout(lead);
+  const settled = clubs.filter(({ verdict }) => verdict !== "unsettled");
+  return settled.flatMap((club) => shelfClub(club, worthOf, context) ?? []);
+}
 
-function earnedOver(club: Club, cluster: Cluster, context: DealContext): number {
+function shelfClub(
+  club: Club,
+  worthOf: (cluster: Cluster) => Worth,
+  context: DealContext,
+): ShelfClub | undefined {
   const part = (id: string) => context.parts.get(id) as Part;
   const [head, shaft, grip] = [part(club.head), part(club.shaft), part(club.grip)];
   const resale = context.resale(subjectOfClub({ head, shaft, grip }, context.finder, {}));
   const sale = saleOf(titleOfClub(head, shaft), "club", resale, context.costs);
-  if (!sale) return 0;
-  const own = new Set(cluster.map(({ id }) => id));
-  const others = new Set(
-    [club.head, club.adapter, club.shaft, club.grip]
-      .filter((id): id is string => id !== null && !own.has(id))
-      .map((id) => context.clusterOf(id)),
-  );
-  const othersMinor = [...others].reduce((sum, each) => sum + worthOfThing(each, context).amountMinor, 0);
-  return Math.round(sale.gain.value) - workCost(club.work, context.costs).totalMinor - othersMinor;
+  if (!sale) return undefined;
+  const ids = [club.head, club.adapter, club.shaft, club.grip].filter((id) => id !== null);
+  const clusters = [...new Set(ids.map((id) => context.clusterOf(id)))];
+  const apartMinor = clusters.reduce((sum, cluster) => sum + worthOf(cluster).amountMinor, 0);
+  const work = workCost(club.work, context.costs).totalMinor;
+  return { id: club.id, clusters, surplusMinor: Math.round(sale.gain.value) - work - apartMinor };
+}
+
+/** The most that clubs bring which can all be made at once, chosen one after another. */
+function surplusOf(clubs: readonly ShelfClub[]): number {
+  const best = clubs
+    .filter(({ surplusMinor }) => surplusMinor > 0)
+    .toSorted((one, other) => other.surplusMinor - one.surplusMinor || (one.id < other.id ? -1 : 1));
+  const taken = new Set<Cluster>();
+  let sum = 0;
+  for (const { clusters, surplusMinor } of best) {
+    if (clusters.some((cluster) => taken.has(cluster))) continue;
+    for (const cluster of clusters) taken.add(cluster);
+    sum += surplusMinor;
+  }
+  return sum;
 }

@@ -1,11 +1,11 @@
 import type { CatalogueModel } from "../listing/catalogue.ts";
 import type { ListingItem } from "../listing/listing.ts";
 import type { Fault } from "../parts/fault.ts";
-import type { Flex, Part } from "../parts/part.ts";
+import type { ClubType, Flex, Part } from "../parts/part.ts";
 import type { Condition, Subject } from "./evidence.ts";
 import type { ModelFinder } from "./model-finder.ts";
 
-/** Faults that everybody can see, and that lower a price without making a thing unsafe. */
+/** Faults that lower a price without forbidding a sale. */
 const worn: ReadonlySet<Fault> = new Set([
   "sky-mark",
   "crown-scratch",
@@ -14,6 +14,8 @@ const worn: ReadonlySet<Fault> = new Set([
   "paint-wear-shaft",
   "rust",
   "grip-worn",
+  "rattle",
+  "other",
 ]);
 
 /** The grade that stated faults put a thing in; without a fault nobody has said anything. */
@@ -41,7 +43,8 @@ export function subjectOfItem(item: ListingItem, model: CatalogueModel | undefin
     clubNumber: item.clubNumber,
     hand: item.hand,
     flex: item.flex,
-    adapter: item.adapter,
+    // On a head or a club it says whether one comes with it, which prices noted of such things do not tell apart.
+    adapter: item.kind === "shaft" ? item.adapter : null,
     adapterFamily: item.adapterFamily ?? model?.adapterFamily,
     condition: conditionOf(item.faults),
     cover: item.cover,
@@ -58,8 +61,7 @@ export function subjectOfPart(part: Part, finder: ModelFinder, adapter?: Part): 
     maker: part.maker,
     model: part.model,
     year: part.year ?? model?.year,
-    clubType:
-      part.kind === "head" || part.kind === "cover" ? (part.clubType ?? model?.clubType) : model?.clubType,
+    clubType: typeOf(part) ?? model?.clubType,
     clubNumber: part.kind === "head" ? part.clubNumber : undefined,
     hand: handOf(part),
     flex: part.kind === "shaft" ? part.flex : undefined,
@@ -85,6 +87,14 @@ export function subjectOfClub(
     cover: extras.cover,
     wrench: extras.wrench,
   });
+}
+
+/** A shaft is for a sort of clubs; of woods the driver stands for all. */
+const typeOfSort = { wood: "driver", hybrid: "hybrid", iron: "iron", putter: "putter" } as const;
+
+function typeOf(part: Part): ClubType | undefined {
+  if (part.kind === "shaft") return part.suits && typeOfSort[part.suits];
+  return part.kind === "head" || part.kind === "cover" ? part.clubType : undefined;
 }
 
 function flexOf(shaft: Part): Flex | undefined {

@@ -12,6 +12,8 @@ const unsafe: ReadonlySet<Fault> = new Set([
   "adapter-damaged",
 ]);
 
+export const isUnsafe = (fault: Fault) => unsafe.has(fault);
+
 /** The faults asserted of these parts with which they must not be swung. */
 export function unsafeFaults(parts: readonly Part[]): Fault[] {
   return parts.flatMap(({ faults }) => (faults ?? []).filter((fault) => unsafe.has(fault)));

@@ -24,23 +24,30 @@ export interface WaySum {
   readonly waiting: WaitingAnswer | null;
 }
 
+/** A way with its figures. */
+export interface ReckonedWay {
+  readonly alternative: Alternative;
+  /** The most to pay before it is cut off at nothing: below nothing where the listing is not worth having for nothing. */
+  readonly borneMinor: number | undefined;
+}
+
 /** What the user asks of a deal: the least it must bring, and the greatest chance of a loss. */
-type Demands = Pick<CostSettings, "leastNetMinor" | "mostLossChance" | "hourValueMinor">;
+type Demands = Pick<CostSettings, "leastNetMinor" | "mostLossChance">;
 
 /** The way at the price asked; at nothing where none is asked. */
-export function alternativeOf(
+export function reckonedWay(
   sum: WaySum,
   here: GettingHere,
   askingMinor: number,
-  costs: Demands,
-): Alternative {
+  costs: Demands & Pick<CostSettings, "hourValueMinor">,
+): ReckonedWay {
   const before = minus(sumOfGains(sum.gains), here.totalMinor);
   const net = minus(before, askingMinor);
   const minutes = sum.minutes + here.minutes;
-  const ownTime = timeMinor(minutes, costs);
   const price =
     askingMinor === 0 ? [] : [{ code: "price", text: "the price asked", amountMinor: -askingMinor }];
-  return {
+  const borneMinor = mostBorne(before, costs);
+  const alternative: Alternative = {
     way: sum.way,
     possible: true,
     outlayMinor: Math.round(askingMinor + here.moneyMinor + sum.spentMinor),
@@ -49,10 +56,10 @@ export function alternativeOf(
       lowMinor: Math.round(net.low),
       highMinor: Math.round(net.high),
     },
-    mostToPayMinor: mostToPay(before, costs),
+    mostToPayMinor: Math.max(0, borneMinor),
     lossChance: lossChance(net),
     minutes: Math.round(minutes),
-    profitPerHourMinor: minutes > 0 ? Math.round((net.value + ownTime) / (minutes / 60)) : null,
+    profitPerHourMinor: perHour(net.value + timeMinor(minutes, costs), minutes),
     daysToMoney: sum.days,
     lines: [...sum.lines, ...here.lines, ...price],
     risks: sum.risks,
@@ -61,12 +68,19 @@ export function alternativeOf(
     usesParts: sum.usesParts,
     waiting: sum.waiting,
   };
+  return { alternative, borneMinor };
 }
 
-/** Where the way brings just what the user asks of it, and its chance of a loss is just what the user bears. */
-function mostToPay(before: Gain, { leastNetMinor, mostLossChance }: Demands): number {
-  const careful = gainAtChance(before, mostLossChance);
-  return Math.max(0, Math.floor(Math.min(before.value - leastNetMinor, careful)));
+/**
+ * The price, in whole minor units, at which a gain brings just what the user asks of it, or at which its chance of a loss is
+ * just what the user bears, whichever is less. It can lie below nothing.
+ */
+export function mostBorne(before: Gain, { leastNetMinor, mostLossChance }: Demands): number {
+  return Math.floor(Math.min(before.value - leastNetMinor, gainAtChance(before, mostLossChance)));
+}
+
+function perHour(amountMinor: number, minutes: number): number | null {
+  return minutes > 0 ? Math.round(amountMinor / (minutes / 60)) : null;
 }
 
 const minus = ({ value, low, high }: Gain, amount: number): Gain => ({
@@ -76,8 +90,8 @@ const minus = ({ value, low, high }: Gain, amount: number): Gain => ({
 });
 
 /** A way that cannot be gone, and why. */
-export function closedWay(way: Way, reasons: readonly DealReason[]): Alternative {
-  return {
+export function closedWay(way: Way, reasons: readonly DealReason[]): ReckonedWay {
+  const alternative: Alternative = {
     way,
     possible: false,
     outlayMinor: null,
@@ -94,12 +108,13 @@ export function closedWay(way: Way, reasons: readonly DealReason[]): Alternative
     usesParts: [],
     waiting: null,
   };
+  return { alternative, borneMinor: undefined };
 }
 
 /** Days until the last of several sales, after so many days of work or waiting; unknown where one sale's are. */
-export function daysOfSales(sales: readonly Sale[], after: number): Days | null {
+export function daysOfSales(sales: readonly Sale[], after: Days): Days | null {
   const known = sales.flatMap(({ days }) => days ?? []);
   if (known.length === 0 || known.length < sales.length) return null;
-  const last = (pick: (days: Days) => number) => Math.round(after + Math.max(...known.map(pick)));
-  return { value: last(({ value }) => value), low: last(({ low }) => low), high: last(({ high }) => high) };
+  const last = (side: keyof Days) => Math.round(after[side] + Math.max(...known.map((days) => days[side])));
+  return { value: last("value"), low: last("low"), high: last("high") };
 }

@@ -1,0 +1,194 @@
+import type { Part } from "../parts/part.ts";
+import type { WorkRow } from "../parts/reference.ts";
+import type { Want } from "../resolve/result.ts";
+import { arrivalsOf } from "./arrivals.ts";
+import { waitDaysOf } from "./build-sum.ts";
+import type { Alternative, WaitingAnswer } from "./deal.ts";
+import type { DealContext } from "./deal-context.ts";
+import type { Subject } from "./evidence.ts";
+import type { Gain } from "./gain.ts";
+import type { OfferedThing } from "./listing-things.ts";
+import { priceBeliefOf } from "./price-belief.ts";
+import { logNormalPrices } from "./price-law.ts";
+import { type Sale, saleOf } from "./sale.ts";
+import { seenForWant } from "./seen-for-want.ts";
+import type { ShelfCost, ShelfCosts } from "./shelf-worth.ts";
+import { subjectOfClub } from "./subject-of.ts";
+import { titleOfPart } from "./titles.ts";
+import { type WaitAnswer, waitForPart } from "./wait-for-part.ts";
+import { type WorkCost, workCost } from "./work-cost.ts";
+
+/** What a part that nobody has seen a price of is taken to cost: a share of the finished club's price, from memory. */
+const priorShare = 0.3;
+const priorSigmaLog = 0.6;
+const priorWeight = 1;
+
+/** One thing that waits for one want. */
+export interface OneWait {
+  readonly thing: OfferedThing;
+  readonly sale: Sale;
+  /** What is held while it waits. */
+  readonly gain: Gain;
+  readonly waits: boolean;
+  readonly work: WorkCost;
+  readonly shelf: ShelfCost;
+  readonly uses: readonly string[];
+  readonly days: Alternative["daysToMoney"];
+  readonly answer: WaitingAnswer;
+}
+
+/** What comes of holding a thing until its missing part turns up; nothing where nobody knows what the club would sell for. */
+export function waitFor(
+  thing: OfferedThing,
+  want: Want,
+  context: DealContext,
+  shelfCosts: ShelfCosts,
+): OneWait | undefined {
+  const { costs, input, finder } = context;
+  const uses = usedFromShelf(want, context, shelfCosts);
+  if (!uses) return undefined;
+  const sale = completedSale(thing, want, uses, context);
+  if (!sale) return undefined;
+  const steps = workFor(want, context);
+  const work = workCost(steps, costs);
+  const shelf = shelfCosts(uses);
+  const seen = seenForWant(want, input.sightings, finder, costs, input.today);
+  const arrivals = arrivalsOf(seen);
+  const prices = logNormalPrices(priceBeliefOf(seen.pricesMinor, pricePrior(want, sale, context)));
+  const waitAt = (side: keyof Gain) =>
+    waitForPart({
+      valueMinor: sale.gain[side] - work.totalMinor - shelf.amountMinor,
+      ratePerWeek: arrivals.ratePerWeek,
+      prices,
+      holdingPerWeekMinor: costs.holdingPerWeekMinor,
+      discountPerYearPercent: costs.discountPerYearPercent,
+      outsideMinor: Math.max(0, thing.asItIs.sale?.gain[side] ?? 0),
+      deadlineWeeks: costs.deadlineWeeks,
+    });
+  const answer = waitAt("value");
+  const low = Math.min(answer.valueMinor, waitAt("low").valueMinor);
+  const high = Math.max(answer.valueMinor, waitAt("high").valueMinor);
+  return {
+    ...{ thing, sale, work, shelf, uses, waits: answer.waits },
+    gain: { value: answer.valueMinor, low, high },
+    days: waitingDays(answer, costs.deadlineWeeks, waitDaysOf(steps)),
+    answer: {
+      ...saidOf(answer, costs.deadlineWeeks),
+      want: want.id,
+      text: want.text,
+      ratePerWeek: arrivals.ratePerWeek,
+      sightings: seen.count,
+      priorOnly: seen.count === 0,
+    },
+  };
+}
+
+function saidOf(answer: WaitAnswer, deadlineWeeks: number | null) {
+  const { takeAtOrUnderMinor, expectedWaitWeeks, valueMinor, chanceWithin } = answer;
+  return {
+    takeAtOrUnderMinor,
+    expectedWaitWeeks,
+    valueMinor,
+    chanceByDeadline: deadlineWeeks === null ? null : chanceWithin(deadlineWeeks),
+    chanceWithinWeeks: [2, 4, 8, 13, 26].map((weeks) => ({ weeks, chance: chanceWithin(weeks) })),
+  };
+}
+
+/** Days until the part is here and the glue has cured: the mean, and the interval of 95 % that ends at the deadline at the latest. */
+function waitingDays(answer: WaitAnswer, deadlineWeeks: number | null, workDays: number): OneWait["days"] {
+  if (answer.expectedWaitWeeks === null) return null;
+  // Without a deadline the wait is exponential: 30 times its mean is beyond any quantile that is asked for.
+  const lastWeeks = deadlineWeeks ?? answer.expectedWaitWeeks * 30;
+  const days = (weeks: number) => weeks * 7 + workDays;
+  return {
+    value: days(answer.expectedWaitWeeks),
+    low: days(weeksAtChance(answer, 0.025, lastWeeks)),
+    high: days(weeksAtChance(answer, 0.975, lastWeeks)),
+  };
+}
+
+/** When the part is there with this chance, found by halving; the last week where even then the chance is less. */
+function weeksAtChance({ chanceWithin }: WaitAnswer, chance: number, lastWeeks: number): number {
+  let [low, high] = [0, lastWeeks];
+  for (let turn = 0; turn < 24; turn += 1) {
+    const middle = (low + high) / 2;
+    if (chanceWithin(middle) < chance) low = middle;
+    else high = middle;
+  }
+  return high;
+}
+
+/**
+ * The part of the bench that waits for the same want together with this thing, such as the shaft that lacks an adapter: of
+ * several the one that is missed least. Nothing where only another thing of the listing would do.
+ */
+function usedFromShelf(
+  { completes }: Want,
+  { isOffered }: DealContext,
+  shelfCosts: ShelfCosts,
+): string[] | undefined {
+  const open = completes.slice(0, completesTried).flatMap(({ head, shaft }) => {
+    const ids = [head, shaft].filter((id) => id !== null);
+    const uses = ids.filter((id) => !isOffered(id));
+    return ids.length - uses.length === 1 ? [uses] : [];
+  });
+  const rated = open.map((uses) => ({ uses, lostMinor: shelfCosts(uses).amountMinor }));
+  return rated.sort((one, other) => one.lostMinor - other.lostMinor)[0]?.uses;
+}
+
+/** Parts of the bench that are compared for one want. */
+const completesTried = 6;
+
+/** The club as it will be sold: the head's model, whoever's head it is. */
+function completedSale(thing: OfferedThing, want: Want, uses: readonly string[], context: DealContext) {
+  const shelf = uses.flatMap((id) => context.parts.get(id) ?? []);
+  const part = (kind: Part["kind"]) => [...thing.parts, ...shelf].find((each) => each.kind === kind);
+  const head = part("head");
+  if (!head) return headlessSale(want, context);
+  const item = context.isOffered(head.id) ? context.input.listing.items[thing.item] : undefined;
+  const extras = { cover: item?.cover ?? null, wrench: item?.wrench ?? null };
+  const shaft = part("shaft") ?? { id: "wanted", kind: "shaft" as const };
+  const subject = subjectOfClub({ head, shaft }, context.finder, extras);
+  const title = `${titleOfPart(head).replace(/ ?head$/u, "")} club`.trim();
+  return saleOf(title, "club", context.resale(subject), context.costs);
+}
+
+/** A shaft that waits for a head: clubs of the type it suits. */
+function headlessSale({ needs }: Want, context: DealContext) {
+  const types = needs["clubType"];
+  const clubType = Array.isArray(types) ? types[0] : types;
+  const family = needs["socket.family"];
+  const subject = {
+    kind: "club",
+    ...(typeof clubType === "string" ? { clubType } : {}),
+    ...(typeof family === "string" ? { adapterFamily: family } : {}),
+  } as Subject;
+  return saleOf("the finished club", "club", context.resale(subject), context.costs);
+}
+
+function pricePrior(want: Want, sale: Sale, context: DealContext) {
+  const family = want.needs["adapter.family"] ?? want.needs["family"] ?? want.needs["socket.family"];
+  const subject = {
+    kind: want.kind,
+    ...(want.kind === "shaft" && want.needs["adapter.family"] !== undefined ? { adapter: "fitted" } : {}),
+    ...(typeof family === "string" ? { adapterFamily: family } : {}),
+  } as Subject;
+  const known = context.resale(subject);
+  const price = sale.lines.find(({ code }) => code === "sale")?.amountMinor ?? 1;
+  return known.known
+    ? { medianMinor: Math.max(1, known.valueMinor), sigmaLog: known.sigmaLog, weight: priorWeight }
+    : { medianMinor: Math.max(1, price * priorShare), sigmaLog: priorSigmaLog, weight: priorWeight };
+}
+
+/** What is done when the part comes: it is screwed in where it has its adapter, glued where it has none. */
+function workFor({ kind, needs }: Want, { input }: DealContext): WorkRow[] {
+  const screwed = ["screw-in", "check-club"];
+  const glued = ["clean-bore", "clean-tip", "bond-tip", "butt-trim", "grip-on", "check-club"];
+  const byKind = {
+    head: screwed,
+    adapter: ["clean-tip", "bond-tip", ...screwed],
+    shaft: needs["adapter.family"] === undefined ? glued : screwed,
+    grip: ["grip-on", "check-club"],
+  };
+  return byKind[kind].flatMap((name) => input.reference.work.find(({ step }) => step === name) ?? []);
+}
