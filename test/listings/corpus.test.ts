@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { readCatalogue, readCorpus } from "./corpus.ts";
+import { corpusNames, readCatalogue, readCorpus } from "./corpus.ts";
 import { scoreReadings } from "./score.ts";
 
 const catalogue = readCatalogue();
 
-describe.each(["tuning", "held-out"] as const)("the %s half of the corpus", (half) => {
+describe.each(corpusNames)("%s.jsonl", (name) => {
   it("keeps to the shape of a listing, each under a name of its own", () => {
-    const ids = readCorpus(half).map(({ id }) => id);
+    const ids = readCorpus(name).map(({ id }) => id);
     expect(ids.length).toBeGreaterThanOrEqual(75);
     expect(new Set(ids).size).toBe(ids.length);
   });
@@ -14,7 +14,7 @@ describe.each(["tuning", "held-out"] as const)("the %s half of the corpus", (hal
   it("spells makers, models and adapter families as the catalogue does", () => {
     const families = new Set(catalogue.map(({ adapterFamily }) => adapterFamily));
     const makers = new Set(catalogue.map(({ maker }) => maker));
-    for (const { id, expect: facts } of readCorpus(half))
+    for (const { id, expect: facts } of readCorpus(name))
       for (const { kind, maker, model, modelId, clubType, adapterFamily } of facts.items) {
         const known = catalogue.find((each) => each.id === modelId);
         if (modelId !== null) {
@@ -28,15 +28,15 @@ describe.each(["tuning", "held-out"] as const)("the %s half of the corpus", (hal
   });
 
   it("has ten or more of every field", () => {
-    const same = readCorpus(half).map(({ expect: facts }) => ({ expected: facts, got: facts }));
+    const same = readCorpus(name).map(({ expect: facts }) => ({ expected: facts, got: facts }));
     const few = scoreReadings(same).fields.filter(({ instances }) => instances < 10);
     expect(few.map(({ field, instances }) => `${field}: ${instances}`)).toEqual([]);
   });
 });
 
-describe("the two halves of the corpus", () => {
-  it("come to 150 listings or more, and share no text", () => {
-    const texts = [...readCorpus("tuning"), ...readCorpus("held-out")].map(({ text }) => text);
+describe("the whole corpus", () => {
+  it("comes to 150 listings or more, no two alike", () => {
+    const texts = corpusNames.flatMap(readCorpus).map(({ text }) => text);
     expect(texts.length).toBeGreaterThanOrEqual(150);
     expect(new Set(texts).size).toBe(texts.length);
   });

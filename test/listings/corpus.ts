@@ -40,15 +40,20 @@ const writtenSchema = z.strictObject({
 
 const textOf = (path: string) => readFileSync(new URL(path, import.meta.url), "utf8");
 
-/** The listings of one half of the corpus; what an annotation leaves out is filled in. Throws where one breaks the shape. */
-export function readCorpus(half: "tuning" | "held-out"): AnnotatedListing[] {
-  const lines = textOf(`./${half}.jsonl`).split("\n");
+/** The files of the corpus: those that the reader is tuned on, and the one that stays closed meanwhile. */
+export const tuningNames = ["tuning", "tuning-more"] as const;
+export const corpusNames = [...tuningNames, "held-out"] as const;
+export type CorpusName = (typeof corpusNames)[number];
+
+/** The listings of one file of the corpus; what an annotation leaves out is filled in. Throws where one breaks the shape. */
+export function readCorpus(name: CorpusName): AnnotatedListing[] {
+  const lines = textOf(`./${name}.jsonl`).split("\n");
   return lines
     .filter((line) => line.trim() !== "")
     .map((line, index) => {
       const read = writtenSchema.safeParse(JSON.parse(line));
       if (read.success) return read.data;
-      throw new Error(`${half}.jsonl, listing ${index + 1}: ${z.prettifyError(read.error)}`);
+      throw new Error(`${name}.jsonl, listing ${index + 1}: ${z.prettifyError(read.error)}`);
     });
 }
 

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Listing, listingSchema, readListing, readyCatalogue } from "../../packages/core/src/index.ts";
-import { readCatalogue, readCorpus } from "./corpus.ts";
+import { readCatalogue, readCorpus, tuningNames } from "./corpus.ts";
 import { differencesOf } from "./score.ts";
 
 const catalogue = readyCatalogue(readCatalogue());
-const texts = readCorpus("tuning").map(({ text }) => text);
+const texts = tuningNames.flatMap(readCorpus).map(({ text }) => text);
 const read = (text: string) => readListing(text, catalogue);
 
 /** Words that sellers use, and anything at all between them. */

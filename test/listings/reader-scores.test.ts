@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readListing, readyCatalogue } from "../../packages/core/src/index.ts";
-import { readCatalogue, readCorpus } from "./corpus.ts";
+import { type CorpusName, corpusNames, readCatalogue, readCorpus, tuningNames } from "./corpus.ts";
 import { differencesOf, printTable, type Scores, scoreReadings } from "./score.ts";
 
 const leastOverall = 0.97;
@@ -10,25 +10,25 @@ const enoughInstances = 10;
 
 const catalogue = readyCatalogue(readCatalogue());
 
-function scoresOf(half: "tuning" | "held-out"): Scores {
+function scoresOf(name: CorpusName): Scores {
   return scoreReadings(
-    readCorpus(half).map(({ text, expect: expected }) => ({ expected, got: readListing(text, catalogue) })),
+    readCorpus(name).map(({ text, expect: expected }) => ({ expected, got: readListing(text, catalogue) })),
   );
 }
 
-/** `DIFFERENCES=1` lists what was read otherwise, of the tuning half alone: the other half stays closed. */
+/** `DIFFERENCES=1` lists what was read otherwise, of the files for tuning alone: the other stays closed. */
 function tellDifferences(): void {
-  for (const { id, text, expect: expected } of readCorpus("tuning")) {
+  for (const { id, text, expect: expected } of tuningNames.flatMap(readCorpus)) {
     const differences = differencesOf(expected, readListing(text, catalogue));
     if (differences.length > 0) console.info(id, JSON.stringify(text), differences);
   }
 }
 
-describe.each(["tuning", "held-out"] as const)("reading the %s half of the corpus", (half) => {
+describe.each(corpusNames)("reading %s.jsonl", (name) => {
   it("gets what the annotations say, overall and in each field", () => {
-    const scores = scoresOf(half);
-    if (half === "tuning" && process.env["DIFFERENCES"]) tellDifferences();
-    console.info(`${half}\n${printTable(scores)}`);
+    const scores = scoresOf(name);
+    if (name === "tuning" && process.env["DIFFERENCES"]) tellDifferences();
+    console.info(`${name}\n${printTable(scores)}`);
     const weak = scores.fields.filter(
       ({ instances, f1 }) => instances >= enoughInstances && f1 < leastPerField,
     );
