@@ -9,9 +9,9 @@ const counting = setOf(
   "a an one some single small slight tiny few minor light couple two three little odd bit",
 );
 const between =
-  setOf(`any sign signs of visible obvious nasty such other evidence trace traces hint hints have had got come comes
+  setOf(`any sign signs of visible obvious nasty such other evidence trace traces hint hints have had got come
   see seen find found spot show shows showing suffer suffers from been be at all whatsoever crown head heads face paint sole
-  it its the this that with include included includes original matching driver de der die das des del la le les el von d
+  it its the this that with include included original matching driver de der die das des del la le les el von d
   hairline structural cosmetic real noticeable surface deep bad more further actual usable loft torque adjustment even
   there visibles sichtbaren sichtbare club body hosel top line topline supplied ever really anything internal`);
 const faultLike =

@@ -3,7 +3,17 @@ import { type Phrase, pattern } from "./phrases.ts";
 import { withTypos } from "./typos.ts";
 
 /** What words name: a fault, or marks and dents whose place decides which fault they are. */
-export type Damage = Fault | "dent" | "scratch" | "scuff" | "chip" | "mark" | "wear" | "bag-wear" | "split";
+export type Damage =
+  | Fault
+  | "dent"
+  | "scratch"
+  | "scuff"
+  | "chip"
+  | "mark"
+  | "wear"
+  | "bag-wear"
+  | "paint-wear"
+  | "split";
 
 const crack =
   "(?:cracks?|cracked|crackd|cracs|fractures?|fractured|riss|risse|gerissen|gebrochen|fissures?|fissuree?|felee?|grietas?|agrietad[oa]|crepe|crepa|scheur(?:tje)?s?|spricka|sprickor)";
@@ -25,7 +35,7 @@ const slightly =
 /** Words that sound like a fault and are none. */
 const traps: readonly Phrase<Damage>[] = [
   {
-    pattern: pattern`\bcracking\b|\bcrackers?\b|\bcrack\s+(?:on|of\s+dawn|at)\b|\bfrom\s+scratch\b|\bscratch\s+(?:golfer|player|handicap|card)\b|\bup\s+to\s+scratch\b|\boff\s+scratch\b|\bscratch\s*-?\s*resistant\b`,
+    pattern: pattern`\bcracking\b|\bcrackers?\b|\bcrack\s+(?:on(?!\s+(?:the|its?|crown|face|hosel|toe|heel|sole|shaft|top|head|one|back))|of\s+dawn|at(?!\s+the))\b|\b(?:great|good|nice|decent|fair|excellent|top|super|perfect|mint|grand|lovely|brilliant|ok|okay|bad|in|poor|reasonable|fantastic)\s+nick\b|\bfrom\s+scratch\b|\bscratch\s+(?:golfer|player|handicap|card)\b|\bup\s+to\s+scratch\b|\boff\s+scratch\b|\bscratch\s*-?\s*resistant\b`,
     value: null,
   },
   {
@@ -84,7 +94,7 @@ const faults: readonly Phrase<Damage>[] = [
     value: "crease-shaft",
   },
   {
-    pattern: pattern`\b(?:bent|crooked|warped|krummer|verbogener|tordue?|doblada?)\s+(?:steel\s+|graphite\s+)?(?:shaft|schaft|manche|varilla)\b|\b(?:shaft|schaft|manche|varilla)${slightly}\s+(?:bent|warped|crooked|verbogen|krumm|tordu|doblada)\b|\bbend\s+in\s+(?:the\s+)?shaft\b|\bshaft\s+(?:isn't|not|isnt)\s+straight\b|\bslightly\s+bent\b|\bverbogen\b`,
+    pattern: pattern`\b(?:bent|crooked|warped|krummer|verbogener|tordue?|doblada?)\s+(?:steel\s+|graphite\s+)?(?:shaft|schaft|manche|varilla)\b|\b(?:shaft|schaft|manche|varilla)${slightly}\s+(?:bent|warped|crooked|verbogen|krumm|tordu|doblada)\b|\bbend\s+in\s+(?:the\s+)?shaft\b|\bshaft\s+(?:isn't|not|isnt)\s+straight\b|\b(?:slightly|one|two|three|both|all|is|are|badly)\s+(?:is\s+|are\s+)?bent\b|\bbends?\b(?!\s+(?:point|profile|it|the|them|to))|\bverbogen\b`,
     value: "bent-shaft",
   },
   {
@@ -122,7 +132,7 @@ const faults: readonly Phrase<Damage>[] = [
   },
   {
     pattern: pattern`\bpaint(?:work)?\s+(?:is\s+|has\s+|a\s+bit\s+|slightly\s+)*(?:worn|wear|loss|rubbed|missing|flaking|coming|gone|lifting|wearing|rub)(?:\s+(?:off|away))?\b|\b(?:worn|flaking|rubbed|missing)\s+paint(?:work)?\b`,
-    value: "wear",
+    value: "paint-wear",
   },
   { pattern: pattern`\bbag\s*-?\s*(?:chatter|wear|rub|rash|marks?|scuffs?|scratches)\b`, value: "bag-wear" },
   { pattern: pattern`\b(?:hair\s*-?\s*line\s+)?${crack}\b`, value: "crack" },

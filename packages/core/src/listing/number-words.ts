@@ -54,7 +54,7 @@ const inWords = `(?:(?:${tens.map(([word]) => word).join("|")})(?:[\\s-]*(?:${un
   .join("|")})${andFraction}?`;
 
 /** The source of a pattern for a number in figures: "44.5", "44,5", "44½", "44 1/2", "44 and a half". Not part of a longer number. */
-export const figures = `(?<![\\d.,/${signs}])${inFigures}(?![\\d${signs}]|[.,/⁄]\\d)`;
+export const figures = `(?<![\\d./${signs}]|\\d,)${inFigures}(?![\\d${signs}]|[.,/⁄]\\d)`;
 
 /** The source of a pattern for a number in figures or in English words: "forty-four and a half". */
 export const figuresOrWords = `(?:${figures}|\\b${inWords})`;

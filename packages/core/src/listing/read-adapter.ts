@@ -9,7 +9,7 @@ type Said = NonNullable<ListingItem["adapter"]> | "only-if-denied";
 const noun = `(?:(?:hosel|shaft|tip|loft)\\s+)?(?:${withTypos("adapter", ["adapted"])}s?|${withTypos("adaptor")}s?|adapt|${withTypos("sleeve", ["sleeved"])}s?|adaptateurs?|adaptador(?:es)?|adattatore|hulse)`;
 const naming = "(?:[\\w.'\"-]{1,20}\\s+){0,4}?";
 const bringing =
-  "(?:w/(?!o\\b)|\\+|&|inc\\.|incl\\.|inkl\\.|(?:with|c/w|inc|incl|includes|including|included|has|got|plus|and|mit|inkl|avec|con|med|met|complete\\s+with|comes\\s+with|fitted\\s+with|attached\\s+to)(?![\\w/]))";
+  "(?:w/(?!o\\b)|\\+|inc\\.|incl\\.|inkl\\.|(?:with|c/w|inc|incl|includes|including|included|has|got|plus|mit|inkl|avec|con|med|met|complete\\s+with|comes\\s+with|fitted\\s+with|attached\\s+to)(?![\\w/]))";
 const onIt =
   "(?:(?:is|are|already|still|currently)\\s+){0,2}(?:fitted|on\\b(?!\\s+(?:request|offer|sale|ebay|order))|attached|installed|included|incl|in\\s+place|glued|bonded|epoxied|mounted|montiert|monte|montado|inclus|inklusive|:\\s*yes|yes\\b)";
 const off =
@@ -36,7 +36,8 @@ const phrases: readonly Phrase<Said>[] = [
     pattern: pattern`\b(?:adapterless|unadapted|without\s+tip|no\s+tip|w/o\s+tip|tip\s+removed|adapter\s*:\s*(?:no|none|n)|adapter-?free)\b`,
     value: "none",
   },
-  { pattern: pattern`\bbare\s+shaft\b`, value: "none" },
+  { pattern: pattern`\bbare(?:\s+(?:shaft|length)\b|(?=\s*(?:[,.;)\n]|$)))`, value: "none" },
+  { pattern: pattern`(?<![\w'])(?:and|&)\s*(?:an?\s+|the\s+|its\s+)?${noun}\b`, value: "fitted" },
   { pattern: pattern`\b${noun}\s*(?:\(?\s*(?:rh|lh)\)?\s*)?(?:-\s*)?${onIt}`, value: "fitted" },
   {
     pattern: pattern`(?<![\w'])${bringing}\s*(?:an?\s+|the\s+|its\s+|both\s+|original\s+)?${naming}${noun}\b`,

@@ -22,7 +22,7 @@ const few = `(?<numbers>[1-9](?:\\s*(?:,|/|&|\\+|and)\\s*[1-9]){0,7})(?![\\d.,]*
 const wood = `(?:${withTypos("wood", ["word", "work", "would", "world", "food"])}|wd|metal)`;
 const iron = `(?:${withTypos("iron", ["irish", "ion"])}|irns?)`;
 const hybrid = `(?:${withTypos("hybrid")}|hibrido|ibrido|hybride|hyb|hy|rescue|resc|utility)`;
-const driver = withTypos("driver", ["drive", "drives", "driven", "diver"]);
+const driver = `(?:${withTypos("driver", ["drive", "drives", "driven", "diver"])}|drvr?)`;
 const fairway = `(?:${withTypos("fairway")}|fwy|fway|fw)`;
 const wedge = withTypos("wedge", ["weds", "edge", "wedged"]);
 const putter = withTypos("putter", ["putted", "puttee", "putt"]);
@@ -105,7 +105,18 @@ const named: readonly Phrase<Said>[] = [
 
 const counted = "(?:pair\\s+of|two|three|both|\\d\\s?x|x\\s?\\d|single)\\s+(?:\\w+\\s+)?";
 
+const pulled =
+  "\\b(?:pulled|pull|removed|taken|came|out)\\s+(?:from|out\\s+of|off|of)\\s+(?:an?\\s+|my\\s+|the\\s+|old\\s+)?";
+
 const withNumber: readonly Phrase<Said>[] = [
+  // What a shaft was pulled from is no number of its own.
+  { pattern: pattern`${pulled}(?<at>[1-9]\s*-?\s*${iron})\b`, value: say("iron") },
+  { pattern: pattern`${pulled}(?<at>[1-9]\s*-?\s*(?:${wood}|w))\b`, value: say("fairway") },
+  { pattern: pattern`${pulled}(?<at>[1-9]\s*-?\s*(?:${hybrid}|h))\b`, value: say("hybrid") },
+  {
+    pattern: pattern`(?<=\birons?\b[^.;\n]{0,40},\s*)(?<numbers>(?<first>[2-5])\s*-\s*(?<last>[6-9]))(?=\s*(?:[,.;)\n]|$))`,
+    value: (match) => ({ ...numbered("iron")(match), clubNumber: rangeOf(match) }),
+  },
   {
     pattern: pattern`\b(?:set|lot|bundle|box|bag|pile|total|batch|bunch|all|choice|selection)\s+(?:of\s+)?\d{1,2}\s*(?<at>${wood})\s+heads\b`,
     value: say("fairway"),
@@ -157,7 +168,7 @@ const withNumber: readonly Phrase<Said>[] = [
     value: (match) => ({ clubType: "iron", ...placeOfEither(match) }),
   },
   {
-    pattern: pattern`\b(?:${hybrid}s?)\s*(?:,\s*)?(?:no\.?\s*|number\s*|nr\.?\s*|n°\s*)?#?${few}(?!\s*(?:-|to)\s*\d|\s*${wood}|\s*${iron}|\s*h\b|\s*-?\s*hy)`,
+    pattern: pattern`\b(?:${hybrid}s?)(?:\s+club)?\s*(?:,\s*)?(?:no\.?\s*|number\s*|nr\.?\s*|n°\s*)?#?${few}(?!\s*(?:-|to)\s*\d|\s*${wood}|\s*${iron}|\s*h\b|\s*-?\s*hy)`,
     value: numbered("hybrid"),
   },
   {

@@ -22,8 +22,8 @@ const phrases: readonly Phrase<"cover" | "wrench">[] = [
     pattern: pattern`\btools?\s+(?:box|bag|for\s+the\s+job|shed|kit)\b|\b(?:divot|pitch|great|useful|handy|power|regripping|good)\s+tools?\b|\bkey\s+(?:ring|fob|features?|to)\b|\b(?:head\s*-?\s*cover|headcover|wrench|tool)s?\s+(?:is\s+|are\s+)?(?:(?:sold\s+)?separate(?:ly)?|available|extra|can\s+be)\b`,
     value: null,
   },
-  { pattern: pattern`(?<![\w/'])${cover}(?![\w/'])`, value: "cover" },
-  { pattern: pattern`(?<![\w/'])${wrench}(?![\w/'])`, value: "wrench" },
+  { pattern: pattern`(?<![\w']|[^w]/)${cover}(?![\w'])`, value: "cover" },
+  { pattern: pattern`(?<![\w']|[^w]/)${wrench}(?![\w'])`, value: "wrench" },
   {
     pattern: pattern`(?<![\w'])(?:with|w/|inc|incl|including|plus|and|&|\+|no|without|the|its|or)\s*(?:the\s+|its\s+|original\s+)?(?<at>key)\b(?!\s+(?:ring|fob|feature|to|is))`,
     value: "wrench",
@@ -40,10 +40,14 @@ const phrases: readonly Phrase<"cover" | "wrench">[] = [
     pattern: pattern`\b(?:driver|wood|fairway|hybrid|rescue|putter|blade|mallet|knitted|leather)\s+(?<at>covers?)\b`,
     value: "cover",
   },
+  {
+    pattern: pattern`(?<=[,.;|(\n]\s*)(?<at>covers?)(?=\s*(?:[,.;|)\n]|$|yes\b|no\b|for\s+both))`,
+    value: "cover",
+  },
 ];
 
 const absentAfter =
-  /^\s*(?:[:=-]\s*(?:no|n|none|missing|nein|non)\b|\(?\s*(?:(?:is|are|has\s+been|was|also|both)\s+)?(?:not|missing|lost|gone|isn't|no\s+longer|long\s+gone|went\s+missing|fehlt|non\s+inclus|excluded)\b|'s\s+(?:missing|gone))/;
+  /^\s*(?:[:=-]\s*(?:no|n|none|missing|nein|non)\b|(?:no|none)(?=\s*(?:[,.;)\n]|$))|\(?\s*(?:(?:is|are|has\s+been|was|also|both)\s+)?(?:not|missing|lost|gone|isn't|no\s+longer|long\s+gone|went\s+missing|fehlt|non\s+inclus|excluded)\b|'s\s+(?:missing|gone))/;
 const presentAfter =
   /^\s*(?:[:=-]\s*(?:yes|y|ja|oui|si)\b|(?:(?:is|are|also)\s+)?(?:included|incl|supplied|there|comes|inclus|dabei|thrown)\b)/;
 

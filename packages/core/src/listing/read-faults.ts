@@ -15,7 +15,7 @@ const placeWords: ReadonlyMap<string, Place> = new Map(
         "head heads clubhead sole soleplate toe heel skirt body back cavity rim edge leading schlagerkopf kopf tete cabeza sohle semelle suela base",
       ],
       ["face", "face faces grooves groove schlagflache cara"],
-      ["shaft", "shaft shafts schaft schafte manche varilla varillas graphics band label butt"],
+      ["shaft", "shaft shafts schaft schafte manche varilla varillas graphics band label butt tip tips"],
       ["grip", "grip grips"],
       ["elsewhere", "ferrule ferrules cover headcover box medallion badge screw hosel adapter"],
     ] as const
@@ -107,6 +107,12 @@ function faultOf(damage: Damage, where: Where | null): Fault | null {
           : place === "grip"
             ? "grip-worn"
             : null;
+    case "paint-wear":
+      return place === null || place === "shaft"
+        ? "paint-wear-shaft"
+        : place === "crown"
+          ? "crown-scratch"
+          : null;
     case "bag-wear":
       return place === "shaft" ? "paint-wear-shaft" : null;
     case "split":

@@ -3,7 +3,7 @@ import type { FactReader } from "./mention.ts";
 import { findPhrases, type Phrase, pattern } from "./phrases.ts";
 import { withTypos } from "./typos.ts";
 
-const right = `(?:${withTypos("right", ["rigid"])}|rgt)`;
+const right = `(?:${withTypos("right", ["rigid"])}|rgt|rite|rt|wright)`;
 const left = withTypos("left", ["life", "lets"]);
 const handed = `(?:${withTypos("handed", ["handle", "hundred"])}|hand(?:er|ers|ad)?|hnd|hd|handig|handers)`;
 const person = "(?:mens?|men's|gents?'?|ladies'?|lady's|womens?|women's|adults?|juniors?|seniors?)";

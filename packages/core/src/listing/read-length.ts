@@ -97,18 +97,18 @@ const including =
 const excluding =
   "(?:without|w/o|excl\\.?|excluding|exc\\.?|ex|not\\s+including|not\\s+inc|no|less|minus|before|ohne|sans|sin|zonder|utan)";
 const near =
-  "[\\s(-]*(?:long|total|overall|uncut|raw|tip\\s+to\\s+butt|butt\\s+to\\s+tip|tip\\s+to\\s+grip|end\\s+to\\s+end|measured|in\\s+length|length)?[\\s(,-]*(?:measured\\s+|length\\s+)?";
+  "[\\s(-]*(?:long|total|overall|uncut|tip\\s+to\\s+butt|butt\\s+to\\s+tip|tip\\s+to\\s+grip|end\\s+to\\s+end|measured|in\\s+length|length)?[\\s(,-]*(?:measured\\s+|length\\s+)?";
 
 const aloneAfter = new RegExp(
-  `^${near}(?:${excluding}\\s+${adapter}|bare\\b|shaft\\s+(?:only|alone)|raw\\s+shaft|no\\s+tip\\b)`,
+  `^${near}(?:${excluding}\\s+${adapter}|bare\\b|raw\\b|shaft\\s+(?:only|alone)|raw\\s+shaft|no\\s+tip\\b)`,
 );
 const adapterAfter = new RegExp(
   `^${near}(?:${including}\\s+${adapter}|tip\\s+to\\s+butt\\s+(?:with|inc\\w*)\\s+${adapter}|${adapter}\\s+(?:included|inc)\\b)`,
 );
 const playingAfter =
-  /^[\s(,-]*(?:playing\s+length|overall\s+(?:club\s+)?length|club\s+length|total\s+(?:club\s+)?length|finished\s+length|as\s+(?:a\s+)?built|built\b|overall\b)/;
+  /^[\s(,-]*(?:spiellange|longueur\s+de\s+jeu|playing\s+length|overall\s+(?:club\s+)?length|club\s+length|total\s+(?:club\s+)?length|finished\s+length|as\s+(?:a\s+)?built|built\b|overall\b)/;
 const aloneBefore = new RegExp(
-  `(?:${excluding}\\s+${adapter}|bare\\s+shaft|shaft\\s+only|bare|shaft\\s+alone)(?:\\s+length)?[\\s:(=-]*(?:it\\s+)?(?:is|measures|measured|of|at|length|shaft|lange|longueur|longitud)?[\\s:(=-]*$`,
+  `(?:${excluding}\\s+${adapter}|bare\\s+shaft|shaft\\s+only|bare|raw|shaft\\s+alone)(?:\\s+length)?[\\s:(=,-]*(?:it\\s+)?(?:is|measures|measured|of|at|length|shaft|lange|longueur|longitud)?[\\s:(=-]*$`,
 );
 const adapterBefore = new RegExp(
   `(?:length|measures|measured|measuring|long|lange|longueur|longitud)\\s+${including}\\s+${adapter}[\\s:(=-]*(?:is|of|at|on)?[\\s:(=-]*$|${including}\\s+${adapter}\\s+(?:on\\s+|fitted\\s+)?(?:it\\s+)?(?:is|measures|length)[\\s:(=-]*$`,

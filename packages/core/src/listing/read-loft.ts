@@ -35,9 +35,16 @@ function bareLoft(match: RegExpExecArray): Said | null {
 
 const nearClub = /\b(?:driver|wood|fairway|hybrid|rescue|head|loft|rh|lh|right|left|\dw|\dh)\b/;
 const unitAfter =
-  "(?!\\s*(?:\"|'|%|/|:|°|€|£|\\$|in\\b(?!\\s+(?:good|great|very|mint|excellent))|ins\\b|inch|cm\\b|mm\\b|m\\b|g\\b|gr\\b|gram|kg\\b|k\\b|lbs?\\b|oz\\b|st\\b|stone|hours?|hrs?|mins?|miles?|km\\b|out\\s+of|euros?|eur\\b|quid|pounds?|gbp|usd|aud|dollars?|bucks|mph|rpm|yards?|weeks?|months?|years?|uk\\b|eu\\b|hcp|h/c|handicap|-\\s?\\d|to\\s+\\d|cpm|ball))";
+  "(?!\\s*(?:\"|'|%|/|:\\d|°|€|£|\\$|in\\b(?!\\s+(?:good|great|very|mint|excellent))|ins\\b|inch|cm\\b|mm\\b|m\\b|g\\b|gr\\b|gram|kg\\b|k\\b|lbs?\\b|oz\\b|st\\b|stone|hours?|hrs?|mins?|miles?|km\\b|out\\s+of|euros?|eur\\b|quid|pounds?|gbp|usd|aud|dollars?|bucks|mph|rpm|yards?|weeks?|months?|years?|uk\\b|eu\\b|hcp|h/c|handicap|-\\s?\\d|to\\s+\\d|cpm|ball))";
 const notPriced =
   "(?<!(?:£|€|\\$|\\b(?:size|shoes?|uk|eu|asking|for|pay|was|now|of|hcp|handicap|off|eur|usd|gbp|postage|post|p&p|shipping|grip|tip|bounce|lie|plus|from|paid|price|d|c|scored?|rated?|torque|swingweight|length|x|about|minus)\\s*:?\\s{0,9}|[+-]\\s?))";
+
+const wholeEnd = "(?=\\s*(?:[,.;)\\n](?!\\d)|$|rh\\b|lh\\b|right|left\\s+h|lefty|stiff|reg|senior|x-stiff))";
+
+function doubted(match: RegExpExecArray): Said | null {
+  const said = loftOf(match);
+  return said && { ...said, doubt: "This number looks like a loft, but the words do not say so." };
+}
 
 const phrases: readonly Phrase<Said>[] = [
   // Ranges of settings, and angles that are no loft.
@@ -84,6 +91,15 @@ const phrases: readonly Phrase<Said>[] = [
   {
     pattern: pattern`(?<![\d.,/])(?<at>4[4-9]|5\d|6[0-4])\s?[./-]\s?(?:0?[4-9]|1[0-6])(?=\s*(?:wedge|sw\b|lw\b|gw\b|aw\b|[smklcvwt]?[\s-]?grind))`,
     value: loftOf,
+  },
+  // A whole number straight after the club, with nothing it could count or measure after it.
+  {
+    pattern: pattern`\bdrivers?(?:\s+heads?)?(?:\s+only)?\s*,?\s*(?<at>[89]|1[0-3])${wholeEnd}`,
+    value: doubted,
+  },
+  {
+    pattern: pattern`\b[357]\s*-?\s*(?:w|wood)(?:\s+head)?\s*,?\s+(?<at>1[3-9]|2[0-5])${wholeEnd}`,
+    value: doubted,
   },
   // A bare number with a half.
   {

@@ -2,7 +2,7 @@ import type { FactReader } from "./mention.ts";
 import { findPhrases, type Phrase, pattern } from "./phrases.ts";
 
 const grams = "(?:grammes?|grams?|gramm|gramos|grammi|grms?|gms?|grs?|g)";
-const number = "(?<![\\d.,£€$])(?<at>(?<mass>\\d{2,3}(?:[.,]\\d{1,2})?)";
+const number = "(?<![\\d.£€$]|\\d,)(?<at>(?<mass>\\d{2,3}(?:[.,]\\d{1,2})?)";
 const notShaft =
   "(?:grips?|counter|adapters?|adaptors?|sleeves?|screws?|bolts?|balls?|heads?|headcovers?|weights|weight\\s+(?:screw|port|kit))";
 
@@ -14,7 +14,7 @@ function shaftMass(match: RegExpExecArray): number | null {
 
 const phrases: readonly Phrase<number>[] = [
   { pattern: pattern`(?<![\d.,])\d{1,3}\s?${grams}?\s?(?:-|to|/)\s?\d{2,3}\s?${grams}\b`, value: null },
-  { pattern: pattern`${number}\s*-?\s*${grams})\.?\s+(?:\w+\s+)?${notShaft}\b`, value: null },
+  { pattern: pattern`${number}\s*-?\s*${grams})\s+(?:rubber\s+|cord\s+)?${notShaft}\b`, value: null },
   {
     pattern: pattern`\b(?:grips?|heads?|adapters?|adaptors?|counterweight|screw|total|club)(?:\s+(?:weight|mass|weighs|weighing|is|of|at|only|about|approx))*\s*[:=-]?\s*${number}\s*${grams})\b(?!\s+(?:shaft|stiff|regular))`,
     value: null,
