@@ -79,6 +79,25 @@ export { type Reading, readingFrom, readingSources, type WrittenReading } from "
 export type { CautionRow, Reference, WorkRow } from "./parts/reference.ts";
 export { type Parsed, parseWith, type Refusal } from "./parts/refusal.ts";
 export type { TypicalRow } from "./parts/typical.ts";
+export type {
+  Bounds,
+  LinearAnswer,
+  LinearProgramme,
+  LinearSolver,
+  SolverOptions,
+} from "./plan/linear-solver.ts";
+export type {
+  Bundle,
+  PlanChoice,
+  PlanLimits,
+  PlanModel,
+  PlanSolution,
+  PlanTrip,
+  Resource,
+  Share,
+  Use,
+} from "./plan/plan-model.ts";
+export { type PlanOptions, type PlanProgress, solvePlan } from "./plan/solve-plan.ts";
 export { type ReadyBench, readyBench } from "./resolve/ready-bench.ts";
 export { clubsForHead, type ResolveResult, resolveBench } from "./resolve/resolve-bench.ts";
 export type { Club, NearMiss, Question, Resolution, Want, WorkStep } from "./resolve/result.ts";
