@@ -178,6 +178,9 @@ describe("POST /api/judge for the stored bench", () => {
     const first = (await judge(app, { text: words })).body.sighting;
     const second = (await judge(app, { text: words, listing: headListing })).body.sighting;
     expect(second).toMatchObject({ id: first.id, listing: headListing });
+    const pastedAgain = (await judge(app, { text: words })).body;
+    expect(pastedAgain.listing).toEqual(headListing);
+    expect((await judge(app, { text: words, log: false })).body.listing).toEqual(second.read);
     await judge(app, { text: words, today: "2026-11-26" });
     await judge(app, { text: `${words}!` });
     expect(await logOf(app)).toHaveLength(3);

@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from "node:util";
 import {
   type Bench as BenchInput,
   type CatalogueModel,
@@ -13,7 +14,6 @@ import {
   type ReadyCatalogue,
   type Reference,
   readListing,
-  readyCatalogue,
   rules,
   type Sighting,
 } from "@ferrule/core";
@@ -93,7 +93,7 @@ export function judgeListing(tools: JudgeTools, request: JudgeRequest): Outcome<
     today,
     ...(roundTripKm === undefined ? {} : { roundTripKm }),
   });
-  if (given || request.log === false) return done({ deal, listing, sighting: null });
+  if (!isLogged(request)) return done({ deal, listing, sighting: null });
   const logged = log(tools.bench, heard.value, request, deal, today);
   return logged.ok ? done({ deal, listing, sighting: logged.value }) : logged;
 }
@@ -109,7 +109,13 @@ function hear(tools: JudgeTools, request: JudgeRequest, today: string): Outcome<
   if (id !== undefined) return storedSighting(tools.bench, id);
   if (text === undefined) return done({ text: "", read: listing as Listing, listing: listing as Listing });
   const read = readListing(text, readyFor(tools, request));
-  return done({ text, read, listing: listing ?? read, sighting: sameToday(tools.bench, text, today) });
+  const sighting = isLogged(request) ? sameToday(tools.bench, text, today) : undefined;
+  return done({ text, read, listing: listing ?? correctionOf(sighting) ?? read, sighting });
+}
+
+/** What the user made of the words, where that differs from what was read. */
+function correctionOf(sighting: Sighting | undefined): Listing | undefined {
+  return isDeepStrictEqual(sighting?.listing, sighting?.read) ? undefined : sighting?.listing;
 }
 
 function storedSighting(bench: Bench, id: string): Outcome<Heard> {
@@ -120,7 +126,7 @@ function storedSighting(bench: Bench, id: string): Outcome<Heard> {
 }
 
 function readyFor({ models }: JudgeTools, { catalogue }: JudgeRequest): ReadyCatalogue {
-  return catalogue ? readyCatalogue(catalogue) : models.ready();
+  return catalogue ? models.readyOnly(catalogue) : models.ready();
 }
 
 /** The same words on the same day are the same listing, judged again. */
@@ -128,6 +134,11 @@ function sameToday(bench: Bench, text: string, today: string): Sighting | undefi
   return bench.sightings
     .all()
     .findLast((one) => one.outcome === "open" && one.seenOn === today && one.text === text);
+}
+
+/** Only what is judged for the stored bench goes into the log. */
+function isLogged(request: JudgeRequest): boolean {
+  return request.log !== false && benchOf(request) === undefined;
 }
 
 /** The bench that came with the request; what it leaves out is empty. */

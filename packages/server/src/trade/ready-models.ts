@@ -1,44 +1,52 @@
 import { type CatalogueModel, type ReadyCatalogue, readyCatalogue } from "@ferrule/core";
 import type { Tables } from "../store/tables.ts";
 
-/** The stored catalogue made ready for reading with; made anew only when the catalogue has changed. */
+type Models = readonly CatalogueModel[];
+
+/**
+ * Catalogues made ready for reading with. A large one takes a second, so the stored one is made ready anew only when it has
+ * changed, and of those that come with requests the last one is kept.
+ */
 export interface ReadyModels {
-  all(): readonly CatalogueModel[];
+  all(): Models;
   ready(): ReadyCatalogue;
   /** The stored models and these; of two with one id the given one wins. */
-  readyWith(given: readonly CatalogueModel[]): ReadyCatalogue;
+  readyWith(given: Models): ReadyCatalogue;
+  /** These models alone. */
+  readyOnly(given: Models): ReadyCatalogue;
 }
 
 export function openReadyModels(tables: Tables): ReadyModels {
-  const stored = lastOnly(
-    () => tables.stampOf(tables.models),
-    () => tables.models.all().map(({ value }) => value),
-  );
-  const ready = lastOnly(
-    () => tables.stampOf(tables.models),
-    () => readyCatalogue(stored()),
+  const stamp = () => tables.stampOf(tables.models);
+  const stored = keptLast<[], Models>(stamp, () => tables.models.all().map(({ value }) => value));
+  const ready = keptLast<[], ReadyCatalogue>(stamp, () => readyCatalogue(stored()));
+  const given = keptLast(
+    (isWithStored: boolean, models: Models) =>
+      `${isWithStored ? stamp() : "alone"} ${JSON.stringify(models)}`,
+    (isWithStored, models) => readyCatalogue(isWithStored ? merged(stored(), models) : models),
   );
   return {
     all: stored,
     ready,
-    readyWith: (given) => (given.length === 0 ? ready() : readyCatalogue(mergedModels(stored(), given))),
+    readyWith: (models) => (models.length === 0 ? ready() : given(true, models)),
+    readyOnly: (models) => given(false, models),
   };
 }
 
-function mergedModels(
-  stored: readonly CatalogueModel[],
-  given: readonly CatalogueModel[],
-): readonly CatalogueModel[] {
+function merged(stored: Models, given: Models): Models {
   const ids = new Set(given.map(({ id }) => id));
   return [...stored.filter(({ id }) => !ids.has(id)), ...given];
 }
 
-/** The last answer, kept for as long as the stamp is the same. */
-function lastOnly<T>(stampOf: () => string, make: () => T): () => T {
-  let kept: { readonly stamp: string; readonly value: T } | undefined;
-  return () => {
-    const stamp = stampOf();
-    if (kept?.stamp !== stamp) kept = { stamp, value: make() };
+/** The last answer, kept for as long as its key is the same. */
+function keptLast<Asked extends readonly unknown[], T>(
+  keyOf: (...asked: Asked) => string,
+  make: (...asked: Asked) => T,
+): (...asked: Asked) => T {
+  let kept: { readonly key: string; readonly value: T } | undefined;
+  return (...asked) => {
+    const key = keyOf(...asked);
+    if (kept?.key !== key) kept = { key, value: make(...asked) };
     return kept.value;
   };
 }
