@@ -6,7 +6,7 @@ import type { News } from "./events.ts";
 import { failed } from "./fetched.ts";
 import { type Route, routeFrom } from "./route.ts";
 import { baseStyles } from "./styles/base-styles.ts";
-import { loadView } from "./views/load-view.ts";
+import { isHere, loadView } from "./views/load-view.ts";
 import "./components/page-header.ts";
 import "./views/bench-view.ts";
 import "./views/claims-view.ts";
@@ -78,6 +78,8 @@ export class FerruleApp extends LitElement {
   declare private turn: number;
   /** The view whose code could not be fetched. */
   declare private missing: string | undefined;
+  /** Done when the code of the view that is gone to has come. */
+  #arrived: Promise<void> | undefined;
 
   constructor() {
     super();
@@ -90,6 +92,11 @@ export class FerruleApp extends LitElement {
     super.connectedCallback();
     window.addEventListener("popstate", this.#moved);
     void api.settings().then((display) => this.#show(display), failed);
+  }
+
+  protected override updated(): void {
+    const { view } = routeFrom(this.path);
+    if (!isHere(view) && this.missing !== view) this.#arrived ??= this.#fetch(view);
   }
 
   override disconnectedCallback(): void {
@@ -113,9 +120,10 @@ export class FerruleApp extends LitElement {
     `;
   }
 
+  /** Most views are fetched when they are first gone to, so that the bench opens quickly. */
   private renderRoute(route: Route): TemplateResult {
-    this.#load(route);
-    if (this.missing !== route.view) return this.renderView(route);
+    if (isHere(route.view)) return this.renderView(route);
+    if (this.missing !== route.view) return html`<p class="view soft" role="status">Getting the page …</p>`;
     return html`<div class="view stack"><h1 tabindex="-1">This page could not be fetched</h1>
       <p>Is Ferrule still running?</p>
       <button class="main" @click=${() => location.reload()}>Try again</button></div>`;
@@ -210,13 +218,6 @@ export class FerruleApp extends LitElement {
     this.#heading()?.focus();
   };
 
-  /** Most views are fetched when they are first gone to, so that the bench opens quickly. */
-  #load({ view }: Route): void {
-    loadView(view)?.catch(() => {
-      this.missing = view;
-    });
-  }
-
   readonly #undo = async (): Promise<void> => {
     const undone = this.done?.undone;
     const text = await api.undo().then(
@@ -229,6 +230,14 @@ export class FerruleApp extends LitElement {
     this.#say({ text });
     await this.#focusHeading();
   };
+
+  async #fetch(view: Route["view"]): Promise<void> {
+    await loadView(view).catch(() => {
+      this.missing = view;
+    });
+    this.#arrived = undefined;
+    this.requestUpdate();
+  }
 
   #go(path: string): void {
     if (path !== location.pathname) history.pushState(null, "", path);
@@ -254,9 +263,9 @@ export class FerruleApp extends LitElement {
 
   async #focusHeading(): Promise<void> {
     await this.updateComplete;
-    const view = this.renderRoot.querySelector(".view");
-    if (view?.localName.includes("-")) await customElements.whenDefined(view.localName);
-    await (view as LitElement | null)?.updateComplete;
+    await this.#arrived;
+    await this.updateComplete;
+    await (this.renderRoot.querySelector(".view") as LitElement | null)?.updateComplete;
     this.#heading()?.focus({ preventScroll: true });
     document.title = `${this.#heading()?.textContent?.trim() ?? "Bench"} · Ferrule`;
   }

@@ -5,9 +5,13 @@ import { moneyIntervalText, moneyText } from "../format/money.ts";
 import { countText, numberText } from "../format/number.ts";
 
 export const booksSummaryStyles = css`
+  caption {
+    text-align: left;
+    padding-bottom: 0.25rem;
+  }
   .figures {
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(min(9rem, 100%), 1fr));
+    grid-template-columns: repeat(auto-fill, minmax(min(7.5rem, 100%), 1fr));
     gap: 0.5rem 1.25rem;
   }
   .figures dd {
@@ -25,6 +29,13 @@ export const booksSummaryStyles = css`
     .lines td {
       text-align: left;
     }
+    .lines tbody tr {
+      display: grid;
+      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+    }
+    .lines tbody th {
+      grid-column: 1 / -1;
+    }
   }
 `;
 
@@ -38,15 +49,12 @@ export function totalsList({ totals, currency }: BooksSummary): TemplateResult {
     ["Money out", money(totals.outMinor)],
     ["Of it fees", money(totals.feesMinor)],
     ["Postage", money(totals.postageMinor)],
-    ["Drives", `${money(totals.tripsMinor)}${km > 0 ? `, ${numberText(km, 0)} km` : ""}`],
+    ["Drives", money(totals.tripsMinor)],
+    ["Driven", `${numberText(km, 0)} km`],
     ["Materials", money(totals.materialsMinor)],
     ["Sales", String(totals.sales)],
-    [
-      "Left per hour",
-      profitPerHourMinor === null
-        ? "No hours noted"
-        : `${money(profitPerHourMinor)} in ${minutesText(minutes)}`,
-    ],
+    ["Hours noted", minutesText(minutes)],
+    ["Left per hour", profitPerHourMinor === null ? "—" : money(profitPerHourMinor)],
   ];
   return html`<dl class="figures">${figures.map(([word, text]) => html`<div><dt>${word}</dt><dd>${text}</dd></div>`)}</dl>`;
 }

@@ -1,13 +1,15 @@
 import type { DealItem, Evidence } from "@ferrule/core";
 import { css, html, type TemplateResult } from "lit";
 import { countText } from "../format/number.ts";
+import { cautionBoxStyles } from "./caution-box.ts";
 import { evidenceRows, resaleLine } from "./evidence-rows.ts";
 import { sentence } from "./sentence.ts";
 import "./verdict-mark.ts";
 
-const mostClubs = 6;
+const mostClubs = 3;
 
 export const dealItemStyles = css`
+  ${cautionBoxStyles}
   .made {
     padding: 0.5rem 0.75rem;
     border-left: 3px dashed var(--line-strong);
@@ -50,21 +52,36 @@ export function dealItem(
 function clubList({ clubs }: DealItem, evidence: ReadonlyMap<string, Evidence>): TemplateResult {
   if (clubs.length === 0)
     return html`<p class="small">Makes no club with what is on the bench and the skill allowed.</p>`;
-  const [some, rest] = [clubs.slice(0, mostClubs), clubs.length - mostClubs];
+  const [some, rest] = [clubs.slice(0, mostClubs), clubs.slice(mostClubs)];
+  const list = (of: DealItem["clubs"]) =>
+    html`<ul class="plain">${of.map((club) => html`<li class="made">${clubRow(club, evidence)}</li>`)}</ul>`;
   return html`<p><strong>Makes ${countText(clubs.length, "club")} with what is here</strong></p>
-    <ul class="plain">${some.map((club) => html`<li class="made">${clubRow(club, evidence)}</li>`)}</ul>
-    ${rest > 0 ? html`<p class="small soft">And ${countText(rest, "more club")}.</p>` : ""}
-    ${
-      clubs.some(({ work }) => work.length > 0)
-        ? html`<p class="small soft">What to take care of in each step stands on the club's own page once the parts are on the bench. Where a step is new to you,
-      have somebody practised do it: a shaft or bond that fails in a swing can hurt a person.</p>`
-        : ""
-    }`;
+    ${list(some)}
+    ${rest.length > 0 ? html`<details><summary>${countText(rest.length, "more club")}</summary>${list(rest)}</details>` : ""}`;
 }
 
 function clubRow(club: DealItem["clubs"][number], evidence: ReadonlyMap<string, Evidence>): TemplateResult {
   return html`<div class="row between"><b>${club.title}</b><ferrule-verdict class="small" .verdict=${club.verdict}></ferrule-verdict></div>
+    <p class="small soft">With <span class="mono">${fromBench(club.id)}</span> of the bench</p>
     <p class="small">${resaleLine(club.resale)}</p>
-    <p class="small soft">${club.work.length === 0 ? "No work" : html`Work: ${club.work.map((step, at) => html`${at > 0 ? "; " : ""}${step}`)}`}.</p>
+    ${club.work.length === 0 ? html`<p class="small soft">No work</p>` : workDetails(club.work)}
     ${evidenceRows(club.resale, evidence)}`;
+}
+
+/** The cautions of each step are the rules' business and stand on the club's own page; here is the general one. */
+function workDetails(work: readonly string[]): TemplateResult {
+  return html`<details class="small"><summary>${countText(work.length, "step")} of work</summary>
+    <ol>${work.map((step) => html`<li>${sentence(step)}</li>`)}</ol>
+    <div class="caution"><strong>Take care</strong>
+      <p>What each step can do to hands, eyes, lungs and parts stands on the club's own page once these parts are on the bench: read it before you begin. Where a step is
+        new to you, have somebody practised do it. A shaft or bond that fails in a swing can hurt a person.</p></div>
+  </details>`;
+}
+
+/** The parts of a club that are on the bench already, by their names. */
+function fromBench(id: string): string {
+  return id
+    .split("+")
+    .filter((part) => !part.startsWith("listing-"))
+    .join(" + ");
 }

@@ -1,9 +1,9 @@
 import { css } from "lit";
 
 export const listingFactsStyles = css`
-  fieldset + fieldset,
+  fieldset:not(.ticket) + fieldset:not(.ticket),
   fieldset + button {
-    margin-top: 1rem;
+    margin-top: 1.25rem;
   }
   legend {
     width: 100%;
@@ -50,6 +50,9 @@ export const listingFactsStyles = css`
     font-weight: 400;
     color: var(--ink-soft);
     opacity: 1;
+  }
+  .broad {
+    grid-column: span 2;
   }
   .pair {
     display: grid;

@@ -173,7 +173,7 @@ export class ListingFacts extends LitElement {
     const number = factNumbers(this.listing.spans).get(spanField(this.listing, path));
     const slip = this.slips[path] ?? this.slips[`${path}:amount`];
     const doubts = this.doubtsOf(path);
-    return html`<div class="fact ${doubts.length > 0 ? "doubted" : ""}">
+    return html`<div class="fact ${isBroad(path) ? "broad" : ""} ${doubts.length > 0 ? "doubted" : ""}">
       <div class="head">
         <label for=${idOf(path)}>${labelOf(path)}${unit ? ` (${unit})` : ""}</label>
         ${number ? html`<button class="number" aria-label="${number}: see the words for ${listingFactText(path).toLowerCase()}" @click=${() => tell(this, "ferrule-see-words", { field: spanField(this.listing, path) })}>${number}</button>` : ""}
@@ -215,6 +215,11 @@ export class ListingFacts extends LitElement {
   readonly #typed = (name: string) => (event: Event) => {
     tell(this, "ferrule-answered", { name, value: (event.target as HTMLInputElement).value });
   };
+}
+
+/** Facts that take two controls side by side. */
+function isBroad(path: string): boolean {
+  return /^(?:asking|postage)$|\.(?:length|tip|price)$/.test(path);
 }
 
 function idOf(path: string): string {

@@ -1,5 +1,5 @@
 import type { Sighting } from "@ferrule/core";
-import { html, LitElement, type TemplateResult } from "lit";
+import { css, html, LitElement, type TemplateResult } from "lit";
 import { tell } from "../events.ts";
 import { failed } from "../fetched.ts";
 import { moneyText, parseMoney } from "../format/money.ts";
@@ -17,7 +17,24 @@ export class OutcomeBox extends LitElement {
     price: { state: true },
     trouble: { state: true },
   };
-  static override styles = [baseStyles, formStyles];
+  static override styles = [
+    baseStyles,
+    formStyles,
+    css`
+      .sold {
+        display: grid;
+        grid-template-columns: minmax(8rem, 14rem) auto;
+        gap: 0.5rem;
+        align-items: end;
+        justify-content: start;
+      }
+      @media (max-width: 34rem) {
+        .sold {
+          grid-template-columns: minmax(0, 1fr);
+        }
+      }
+    `,
+  ];
   declare sighting: Sighting;
   declare currency: string;
   declare private price: string;
@@ -51,7 +68,7 @@ export class OutcomeBox extends LitElement {
         <button @click=${() => this.#mark("ignored")}>Pass it over</button>
         <button @click=${() => this.#mark("gone")}>It is gone</button>
       </div>
-      <form class="row" @submit=${this.#sold}>
+      <form class="sold" @submit=${this.#sold}>
         <div><label for="price">It sold at (${this.currency})</label>
           <input id="price" inputmode="decimal" autocomplete="off" placeholder="If you know" .value=${this.price} @input=${(event: Event) => (this.price = (event.target as HTMLInputElement).value)} /></div>
         <button type="submit">Somebody else bought it</button>

@@ -19,6 +19,8 @@ interface Kept {
 export interface ShelfKind {
   /** "price", "model", "line": what one of them is called. */
   readonly word: string;
+  /** What several are called, where it is more than an s. */
+  readonly many?: string;
   /** Whether the server can bring a deleted one back. */
   readonly undoable: boolean;
   readonly emptyText: string;
@@ -33,7 +35,9 @@ export interface ShelfKind {
   readonly remove: (id: string) => Promise<unknown>;
 }
 
-const mostRows = 100;
+const mostRows = 60;
+/** So few can be looked through without a search. */
+const fewThings = 8;
 
 /** Kept things in a list: found by words, added, changed in place, deleted with a way back. Tells `ferrule-retry` after each change. */
 export class ShelfList extends LitElement {
@@ -98,11 +102,17 @@ export class ShelfList extends LitElement {
   }
 
   private renderList(found: readonly Kept[]): TemplateResult {
+    const { word, many } = this.kind;
+    const count = (some: readonly Kept[]) => countText(some.length, word, many);
     return html`
-      <div class="search"><label for="search">Search</label><input id="search" type="search" autocomplete="off" .value=${this.text} @input=${(event: Event) => (this.text = (event.target as HTMLInputElement).value)} /></div>
-      <p class="small soft" role="status">${found.length === this.things.length ? countText(found.length, this.kind.word) : `${found.length} of ${countText(this.things.length, this.kind.word)}`}${found.length > mostRows ? `, the first ${mostRows} shown` : ""}</p>
+      ${this.things.length < fewThings ? "" : this.renderSearch()}
+      <p class="small soft" role="status">${found.length === this.things.length ? count(found) : `${found.length} of ${count(this.things)}`}${found.length > mostRows ? `, the first ${mostRows} shown` : ""}</p>
       <ul class="plain">${found.slice(0, mostRows).map((thing) => html`<li>${thing.id === this.open ? this.renderForm(thing) : this.renderRow(thing)}</li>`)}</ul>
     `;
+  }
+
+  private renderSearch(): TemplateResult {
+    return html`<div class="search"><label for="search">Search</label><input id="search" type="search" autocomplete="off" .value=${this.text} @input=${(event: Event) => (this.text = (event.target as HTMLInputElement).value)} /></div>`;
   }
 
   private renderRow(thing: Kept): TemplateResult {

@@ -8,6 +8,10 @@ import { wayWords } from "../words/deal-words.ts";
 import { sentence } from "./sentence.ts";
 
 export const wayTableStyles = css`
+  caption {
+    text-align: left;
+    padding-bottom: 0.25rem;
+  }
   .ways th[scope="row"] {
     min-width: 9rem;
     font-size: 1rem;
@@ -95,13 +99,18 @@ export function wayTable({ alternatives, best }: Deal, currency: string): Templa
 }
 
 function wayRow(way: Alternative, isBest: boolean, currency: string): TemplateResult {
+  if (!way.possible)
+    return html`<tr role="row">
+      <th scope="row" role="rowheader">${wayWords[way.way]}</th>
+      <td role="cell" class="why" colspan="6"><strong>Not possible.</strong>${reasonList(way.reasons)}</td>
+    </tr>`;
   const { outlayMinor, net, profitPerHourMinor, minutes, daysToMoney, lossChance } = way;
   const money = (amountMinor: number | null) =>
     amountMinor === null ? "—" : moneyText(amountMinor, currency);
   const hours =
     minutes === null || minutes === 0 ? "" : html` <span class="soft">in ${minutesText(minutes)}</span>`;
   return html`<tr role="row">
-    <th scope="row" role="rowheader">${wayWords[way.way]} ${isBest ? html`<span class="best">Best</span>` : ""}${way.possible ? "" : html`<br /><span class="soft small">Not possible</span>`}</th>
+    <th scope="row" role="rowheader">${wayWords[way.way]} ${isBest ? html`<span class="best">Best</span>` : ""}</th>
     <td role="cell" data-label=${columns[0] ?? ""}>${money(outlayMinor)}</td>
     <td role="cell" data-label=${columns[1] ?? ""}>${net ? moneyIntervalText(net, currency) : "—"}</td>
     <td role="cell" data-label=${columns[2] ?? ""}>${money(profitPerHourMinor)}${hours}</td>

@@ -42,7 +42,7 @@ export const itemControls: Readonly<Record<ItemField, ItemControl>> = {
   shaftMassG: { control: "number", unit: "g" },
   length: { control: "length" },
   tip: { control: "tip" },
-  adapter: { control: "choice", choices: { fitted: "There is one", none: "None" } },
+  adapter: { control: "choice", choices: { fitted: "On it", none: "None" } },
   adapterFamily: { control: "text" },
   cover: { control: "yes-no" },
   wrench: { control: "yes-no" },

@@ -10,6 +10,7 @@ export function feeShelf(costs: CostSettings, save: (feeTables: FeeTable[]) => P
   const { currency, feeTables, sellsBy } = costs;
   return {
     word: "place to sell",
+    many: "places to sell",
     undoable: false,
     emptyText: "At least one is needed.",
     title: ({ name }: FeeTable) => name,

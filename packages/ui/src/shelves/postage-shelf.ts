@@ -14,6 +14,7 @@ export function postageShelf(
     value !== null && `${word} ${numberText(value, 2)} ${unit}`;
   return {
     word: "way to send",
+    many: "ways to send",
     undoable: false,
     emptyText: "Without one, no postage can be reckoned.",
     title: ({ name }: PostageService) => name,

@@ -1,15 +1,24 @@
 import { css } from "lit";
 
 export const listingStyles = css`
-  .two {
+  .parts,
+  .halves {
     display: grid;
     gap: 1rem;
     grid-template-columns: minmax(0, 1fr);
     align-items: start;
   }
   @media (min-width: 60rem) {
-    .two {
+    .parts,
+    .halves {
       grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+    }
+    .parts {
+      grid-template-rows: auto 1fr;
+    }
+    .side {
+      grid-column: 2;
+      grid-row: 1 / span 2;
     }
   }
   .verdict {
@@ -25,13 +34,17 @@ export const listingStyles = css`
   }
   .figures {
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(min(9rem, 100%), 1fr));
+    grid-template-columns: repeat(auto-fill, minmax(min(7.5rem, 100%), 1fr));
     gap: 0.5rem 1.25rem;
   }
   .figures dd {
     font-family: var(--mono);
     font-weight: 600;
     font-size: 1.1rem;
+  }
+  .figures dd.word {
+    font-family: inherit;
+    font-size: 1rem;
   }
   .verdict ul,
   .care ul {

@@ -5,9 +5,11 @@ import type {
   Evidence,
   Listing,
   ListingItem,
+  Money,
   Sighting,
 } from "@ferrule/core";
 import { html, LitElement, type TemplateResult } from "lit";
+import { api } from "../api.ts";
 import "../components/buy-form.ts";
 import "../components/deal-mark.ts";
 import { dealItem, dealItemStyles } from "../components/deal-item.ts";
@@ -36,7 +38,7 @@ import {
 } from "../listing/listing-draft.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
-import { tradeApi } from "../trade-api.ts";
+import { type JudgeReply, tradeApi } from "../trade-api.ts";
 import { dealSentence } from "../words/deal-sentence.ts";
 import { outcomeWords, wayWords } from "../words/deal-words.ts";
 import { listingTitle } from "../words/listing-title.ts";
@@ -46,10 +48,11 @@ import { listingStyles } from "./listing-styles.ts";
 const pauseMs = 400;
 
 interface Loaded {
-  readonly sighting: Sighting;
   readonly costs: CostSettings;
   readonly models: readonly CatalogueModel[];
   readonly evidence: ReadonlyMap<string, Evidence>;
+  /** Names of the parts on the bench. */
+  readonly parts: ReadonlySet<string>;
 }
 
 /** One listing: what to do about it, what its words say, and what becomes of it. Every correction is judged at once, and kept. */
@@ -57,6 +60,7 @@ export class ListingView extends LitElement {
   static override properties = {
     display: {},
     sightingId: {},
+    sighting: { state: true },
     listing: { state: true },
     draft: { state: true },
     slips: { state: true },
@@ -78,6 +82,9 @@ export class ListingView extends LitElement {
   ];
   declare display: DisplaySettings;
   declare sightingId: string;
+  /** As it stands in the log. */
+  declare private sighting: Sighting | undefined;
+  /** What holds now, corrections and all. */
   declare private listing: Listing | undefined;
   declare private draft: ListingDraft;
   declare private slips: Readonly<Record<string, string>>;
@@ -118,56 +125,74 @@ export class ListingView extends LitElement {
       @ferrule-remove-item=${(event: CustomEvent<News["ferrule-remove-item"]>) => this.#change((listing) => withoutItem(listing, event.detail.index))}
     >
       <h1 tabindex="-1">${this.renderTitle()}</h1>
-      ${whenReady(this.#all.state, "the listing", (loaded) => (this.listing ? this.renderAll(loaded, this.listing) : html``))}
+      ${whenReady(this.#all.state, "the listing", (loaded) => (this.listing && this.sighting ? this.renderAll(loaded, this.sighting, this.listing) : html``))}
     </div>`;
   }
 
   private renderTitle(): string {
-    if (!this.listing || this.#all.state.is !== "ready") return "A listing";
-    return listingTitle(this.listing, this.#all.state.value.sighting.text);
+    return this.listing && this.sighting ? listingTitle(this.listing, this.sighting.text) : "A listing";
   }
 
-  private renderAll(loaded: Loaded, listing: Listing): TemplateResult {
+  private renderAll(loaded: Loaded, sighting: Sighting, listing: Listing): TemplateResult {
     const { currency } = loaded.costs;
     return html`
       ${this.trouble ? html`<p class="ticket refusal" role="alert">✕ ${this.trouble}</p>` : ""}
-      ${this.renderVerdict(loaded, currency)}
-      <div class="two">
-        ${this.renderWords(loaded, listing)}
-        <div class="stack">
-          ${this.deal && this.deal.questions.length > 0 ? this.renderQuestions(this.deal, currency) : ""}
+      ${this.renderVerdict(sighting, loaded.costs)}
+      <div class="parts">
+        ${this.renderWords(sighting, listing)}
+        <div class="stack side">
+          ${this.deal && this.deal.questions.length > 0 ? this.renderQuestions(this.deal, loaded) : ""}
           ${this.renderWhere()}
           <section class="ticket" aria-labelledby="became"><h2 id="became">What became of it</h2>
-            <ferrule-outcome-box .sighting=${loaded.sighting} .currency=${currency}></ferrule-outcome-box></section>
+            <ferrule-outcome-box .sighting=${sighting} .currency=${currency}></ferrule-outcome-box></section>
         </div>
+        ${this.renderFacts(loaded, listing)}
       </div>
       ${this.deal ? this.renderDeal(this.deal, loaded, listing) : ""}
     `;
   }
 
-  private renderVerdict({ sighting }: Loaded, currency: string): TemplateResult {
+  private renderVerdict(sighting: Sighting, costs: CostSettings): TemplateResult {
     const { deal } = this;
     const isOver = sighting.outcome !== "open";
     return html`<section class="ticket verdict ${this.judging ? "judging" : ""}" aria-labelledby="verdict" aria-busy=${this.judging}>
       <h2 id="verdict">Verdict</h2>
-      ${isOver ? html`<p><strong>${outcomeWords[sighting.outcome]}.</strong> What stands here is what it looked like then or looks like now; nothing more is to be done.</p>` : ""}
-      <div role="status">${deal ? html`<ferrule-deal-mark class="said" .verdict=${deal.verdict} .words=${dealSentence(deal)}></ferrule-deal-mark>` : html`<p class="soft">${this.judging ? "Judging …" : "Not judged yet."}</p>`}</div>
-      ${deal ? this.renderFigures(deal, currency) : ""}
-      ${deal && deal.reasons.length > 0 ? reasonList(deal.reasons) : ""}
-      ${deal && deal.cares.length > 0 ? html`<div class="care"><strong>Look twice</strong>${reasonList(deal.cares)}</div>` : ""}
-      ${isOver ? html`<button @click=${() => this.#judge()}>Judge it as of today</button>` : this.renderBuy(sighting, currency)}
+      ${isOver ? html`<p><strong>${outcomeWords[sighting.outcome]}.</strong> What stands here is what it looked like when it was last judged.</p>` : ""}
+      <div class="halves">
+        <div class="stack">
+          <div role="status">${deal ? html`<ferrule-deal-mark class="said" .verdict=${deal.verdict} .words=${dealSentence(deal)}></ferrule-deal-mark>` : html`<p class="soft">${this.judging ? "Judging …" : this.renderLast(sighting)}</p>`}</div>
+          ${deal ? this.renderFigures(deal, costs) : ""}
+        </div>
+        ${deal ? this.renderReasons(deal, costs) : ""}
+      </div>
+      ${isOver ? html`<button @click=${() => this.#judge()}>Judge it as of today</button>` : this.renderBuy(sighting, costs.currency)}
     </section>`;
+  }
+
+  private renderLast({ verdict, mostToPay, listing }: Sighting): TemplateResult | string {
+    if (!verdict) return "Not judged yet.";
+    const words = dealSentence({ verdict, mostToPay: mostToPay ?? null, asking: listing.asking });
+    return html`<ferrule-deal-mark class="said" .verdict=${verdict} .words=${words}></ferrule-deal-mark>`;
+  }
+
+  private renderReasons({ reasons, cares, asking }: Deal, costs: CostSettings): TemplateResult {
+    return html`<div>
+      ${reasonList(reasons)}
+      ${isConvertible(asking, costs) ? "" : html`<p>No rate is known for ${asking?.currency}, so what is asked does not count yet. <a href="/costs">Type one in</a>.</p>`}
+      ${cares.length > 0 ? html`<div class="care"><strong>Look twice</strong>${reasonList(cares)}</div>` : ""}
+    </div>`;
   }
 
   private renderFigures(
     { mostToPay, asking, gettingHereMinor, best }: Deal,
-    currency: string,
+    costs: CostSettings,
   ): TemplateResult {
+    const here = asking && isConvertible(asking, costs) ? "Asked, and getting it here" : "Getting it here";
     return html`<dl class="figures">
       <div><dt>Most to pay</dt><dd>${mostToPay ? moneyText(mostToPay.amountMinor, mostToPay.currency) : "Nothing to go by"}</dd></div>
       <div><dt>Asked</dt><dd>${asking ? moneyText(asking.amountMinor, asking.currency) : "Not said"}</dd></div>
-      ${asking ? html`<div><dt>Asked, and getting it here</dt><dd>${moneyText(gettingHereMinor, currency)}</dd></div>` : ""}
-      <div><dt>Best thing to do</dt><dd>${wayWords[best]}</dd></div>
+      <div><dt>${here}</dt><dd>${moneyText(gettingHereMinor, costs.currency)}</dd></div>
+      <div><dt>Best thing to do</dt><dd class="word">${wayWords[best]}</dd></div>
     </dl>`;
   }
 
@@ -179,20 +204,26 @@ export class ListingView extends LitElement {
     </section>`;
   }
 
-  private renderWords({ sighting, models }: Loaded, listing: Listing): TemplateResult {
+  private renderWords(sighting: Sighting, listing: Listing): TemplateResult {
     const loose = listing.doubts.filter(({ field }) => field === null);
-    return html`<section class="ticket stack" aria-labelledby="facts">
-      <h2 id="facts">What the words say</h2>
+    return html`<section class="ticket stack" aria-labelledby="words">
+      <h2 id="words">What the words say</h2>
       ${sighting.text === "" ? "" : markedWords(sighting.text, listing.spans, this.seen)}
       ${loose.length > 0 ? html`<ul class="doubts small">${loose.map(({ text }) => html`<li>${text}</li>`)}</ul>` : ""}
+    </section>`;
+  }
+
+  private renderFacts({ models }: Loaded, listing: Listing): TemplateResult {
+    return html`<section class="ticket stack facts" aria-labelledby="facts">
+      <h2 id="facts">The facts, to be corrected</h2>
       <p class="why">What is empty was not said. Correct what was read wrongly, or fill in what you know: it is judged again, and your correction is kept.</p>
       <ferrule-listing-facts .listing=${listing} .draft=${this.draft} .slips=${this.slips} .models=${models} .display=${this.display}></ferrule-listing-facts>
     </section>`;
   }
 
-  private renderQuestions(deal: Deal, currency: string): TemplateResult {
+  private renderQuestions(deal: Deal, { costs, parts }: Loaded): TemplateResult {
     return html`<section class="ticket" aria-labelledby="ask"><h2 id="ask">What to find out</h2>
-      <ferrule-question-message .deal=${deal} .currency=${currency}></ferrule-question-message></section>`;
+      <ferrule-question-message .deal=${deal} .currency=${costs.currency} .parts=${parts}></ferrule-question-message></section>`;
   }
 
   private renderWhere(): TemplateResult {
@@ -231,14 +262,21 @@ export class ListingView extends LitElement {
   }
 
   async #load(): Promise<Loaded> {
-    const [sighting, costs, { models }, { evidence }] = await Promise.all([
+    const [sighting, costs, { models }, { evidence }, { parts }] = await Promise.all([
       tradeApi.sightings.one(this.sightingId),
       tradeApi.costs(),
       tradeApi.models.all(),
       tradeApi.evidence.all(),
+      api.bench(),
     ]);
+    this.sighting = sighting;
     if (!this.listing) this.#open(sighting, costs.currency);
-    return { sighting, costs, models, evidence: new Map(evidence.map((row) => [row.id, row])) };
+    return {
+      costs,
+      models,
+      evidence: new Map(evidence.map((row) => [row.id, row])),
+      parts: new Set(parts.map(({ id }) => id)),
+    };
   }
 
   #open(sighting: Sighting, currency: string): void {
@@ -260,8 +298,7 @@ export class ListingView extends LitElement {
   /** Something else has changed, such as a price that was noted: what is typed here stays. */
   readonly #again = async (): Promise<void> => {
     await this.#all.again();
-    const { state } = this.#all;
-    if (state.is === "ready" && state.value.sighting.outcome === "open") await this.#judge();
+    if (this.sighting?.outcome === "open") await this.#judge();
   };
 
   /** Another maker or model than the list's is not that model any more; a model of the list names both. */
@@ -299,32 +336,33 @@ export class ListingView extends LitElement {
   async #judge(): Promise<void> {
     clearTimeout(this.#soon);
     this.#soon = undefined;
-    if (!this.listing) return;
+    if (!this.listing || !this.sighting) return;
     const turn = ++this.#turn;
     this.judging = true;
-    const km = parseNumber(this.where.km);
-    const { place } = this.where;
-    const request = {
-      sighting: this.sightingId,
-      listing: this.listing,
-      text: this.#text(),
-      ...(km !== undefined && km >= 0 && { roundTripKm: km }),
-      ...(place.trim() !== "" && { place: place.trim() }),
-    };
-    const answer = await tradeApi.judge(request).then(
-      ({ deal }) => ({ deal, trouble: undefined }),
-      (error: unknown) => ({ deal: this.deal, trouble: `${failed(error).message}.` }),
+    const answer = await this.#ask(this.sighting, this.listing).then(
+      ({ deal, sighting }) => ({ deal, sighting: sighting ?? this.sighting, trouble: undefined }),
+      (error: unknown) => ({
+        deal: this.deal,
+        sighting: this.sighting,
+        trouble: `${failed(error).message}.`,
+      }),
     );
     if (turn !== this.#turn) return;
-    this.deal = answer.deal;
-    this.trouble = answer.trouble;
+    Object.assign(this, answer);
     this.judging = false;
   }
 
-  /** The words as they were pasted; what was read from them by the tool is kept beside the corrections. */
-  #text(): string | undefined {
-    const { state } = this.#all;
-    return state.is === "ready" ? state.value.sighting.text : undefined;
+  /** The correction goes into the log first, so that it is kept whatever becomes of the judging. */
+  async #ask(sighting: Sighting, listing: Listing): Promise<JudgeReply> {
+    if (JSON.stringify(listing) !== JSON.stringify(sighting.listing))
+      await tradeApi.sightings.put(sighting.id, { ...sighting, listing });
+    const km = parseNumber(this.where.km);
+    const place = this.where.place.trim();
+    return tradeApi.judge({
+      sighting: sighting.id,
+      ...(km !== undefined && km >= 0 && { roundTripKm: km }),
+      ...(place !== "" && { place }),
+    });
   }
 
   readonly #openBuying = async (): Promise<void> => {
@@ -350,6 +388,11 @@ export class ListingView extends LitElement {
     mark?.scrollIntoView({ block: "center" });
     mark?.querySelector<HTMLElement>("a")?.focus({ preventScroll: true });
   }
+}
+
+/** Whether an amount can be set against the bench's currency. */
+function isConvertible(money: Money | null, { currency, rates }: CostSettings): boolean {
+  return money === null || money.currency === currency || rates[money.currency] !== undefined;
 }
 
 customElements.define("ferrule-listing-view", ListingView);

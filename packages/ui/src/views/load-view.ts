@@ -10,7 +10,12 @@ const loaders: Readonly<Partial<Record<Route["view"], () => Promise<unknown>>>> 
   models: () => import("./models-view.ts"),
 };
 
-/** Fetches the code of a view that does not come with the page; nothing for one that does. The browser keeps what it has. */
-export function loadView(view: Route["view"]): Promise<unknown> | undefined {
-  return loaders[view]?.();
+/** Whether the code of a view is here; most of it comes with the page. */
+export function isHere(view: Route["view"]): boolean {
+  return loaders[view] === undefined || customElements.get(`ferrule-${view}-view`) !== undefined;
+}
+
+/** Fetches the code of a view that does not come with the page. */
+export async function loadView(view: Route["view"]): Promise<void> {
+  await loaders[view]?.();
 }

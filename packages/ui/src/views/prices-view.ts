@@ -24,7 +24,7 @@ export class PricesView extends LitElement {
         this.#all.state,
         "the prices",
         ([{ evidence }, costs, { models }]) => html`
-          <ferrule-shelf-list .things=${evidence} .kind=${priceShelf(costs, models)}></ferrule-shelf-list>
+          <ferrule-shelf-list .things=${[...evidence].sort((one, other) => other.on.localeCompare(one.on))} .kind=${priceShelf(costs, models)}></ferrule-shelf-list>
           <a class="button" href="/api/evidence/export.csv" download>The prices as CSV</a>
           <ferrule-import-box .send=${tradeApi.evidence.importFile} .columns=${columns} .replaceLabel=${"Replace prices of the same name"}></ferrule-import-box>`,
       )}

@@ -9,7 +9,8 @@ export function itemTitle(item: ListingItem): string {
   const number = item.clubType === "driver" || item.clubType === "putter" ? "" : item.clubNumber;
   const kind = item.kind === "club" && type !== "" ? "" : itemKindWords[item.kind];
   const what = lowerAfter(name, [type, number, kind].filter(Boolean).join(" "));
-  return `${item.quantity > 1 ? `${item.quantity} × ` : ""}${[name, what].filter(Boolean).join(" ")}`;
+  const isSaid = name.toLowerCase().endsWith(` ${what}`);
+  return `${item.quantity > 1 ? `${item.quantity} × ` : ""}${[name, isSaid ? "" : what].filter(Boolean).join(" ")}`;
 }
 
 /** "Driver Head" is "Driver head" by itself and "driver head" after a name; numbers such as PW stay as they are. */
