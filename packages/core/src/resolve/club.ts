@@ -2,7 +2,7 @@ import { findingFrom } from "../explain/say-finding.ts";
 import { verdicts } from "../findings/verdict.ts";
 import type { BenchGraph } from "../graph/bench-graph.ts";
 import { goalFact } from "../graph/goal-fact.ts";
-import { skillOfSteps } from "../graph/judge-route.ts";
+import { type RouteFinding, skillOfSteps } from "../graph/judge-route.ts";
 import { contextOf } from "../graph/route.ts";
 import type { ClubParts } from "../measure/build.ts";
 import type { Estimates } from "../measure/estimate.ts";
@@ -15,10 +15,31 @@ import { workSteps } from "./work-steps.ts";
 
 /** A way made into a club: every rule's findings with their words, the work in order, the estimates and the questions. */
 export function clubOf({ route, ranked }: Way, graph: BenchGraph): Club {
-  const { head, adapter, shaft, grip } = route.chosen;
-  if (!head || !shaft || !grip) throw new Error("a club was asked for with a place left open");
   const context = contextOf(route.chosen, graph);
   const findings = judgeWay(route, graph);
+  return {
+    ...plainClubOf({ route, ranked }, findings, graph),
+    estimates: estimatesOf(route.chosen as Pick<ClubParts, "head" | "adapter" | "shaft" | "grip">, graph),
+    findings: findings.flatMap((finding) => findingFrom(finding, context) ?? []),
+    questions: openQuestions(route, findings, graph),
+  };
+}
+
+/** A club without its words and measures: what is joined, whether that fits, and the work it takes. */
+export type PlainClub = Omit<Club, "estimates" | "findings" | "questions">;
+
+/** A way made into as much of a club as planning needs, which makes thousands of them. */
+export function plainClub(way: Way, graph: BenchGraph): PlainClub {
+  return plainClubOf(way, judgeWay(way.route, graph), graph);
+}
+
+function plainClubOf(
+  { route, ranked }: Way,
+  findings: readonly RouteFinding[],
+  graph: BenchGraph,
+): PlainClub {
+  const { head, adapter, shaft, grip } = route.chosen;
+  if (!head || !shaft || !grip) throw new Error("a club was asked for with a place left open");
   const work = workSteps(route, findings, graph);
   return {
     id: [head.id, adapter?.id ?? "-", shaft.id, grip.id].join("+"),
@@ -31,9 +52,6 @@ export function clubOf({ route, ranked }: Way, graph: BenchGraph): Club {
     minutes: work.reduce((sum, { minutes }) => sum + minutes, 0),
     skill: skillOfSteps(work, graph.work),
     undoes: route.undoes,
-    estimates: estimatesOf(route.chosen as Pick<ClubParts, "head" | "adapter" | "shaft" | "grip">, graph),
-    findings: findings.flatMap((finding) => findingFrom(finding, context) ?? []),
-    questions: openQuestions(route, findings, graph),
   };
 }
 

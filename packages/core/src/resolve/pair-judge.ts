@@ -89,7 +89,8 @@ export class PairJudge {
     return ranked.verdict === rank.doesNotFit || ranked.skill > this.allowed;
   }
 
-  private *ways(head: Part, shaft: Part): Generator<Way> {
+  /** Every way within the skill allowed, one for each adapter and grip that could be tried; the own ones first. */
+  *ways(head: Part, shaft: Part): Generator<Way> {
     for (const adapter of this.adaptersToTry(head, shaft)) {
       const base: Chosen = adapter ? { head, adapter, shaft } : { head, shaft };
       const route = routeOf(base, this.graph.occupancy);
