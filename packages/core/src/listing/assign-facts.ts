@@ -1,5 +1,5 @@
 import { clausesOf, type Stretch } from "./clauses.ts";
-import { type ItemDraft, isAbout } from "./item-draft.ts";
+import { type ItemDraft, itemsAbout } from "./item-draft.ts";
 import { canHave } from "./item-fields.ts";
 import type { Mention } from "./mention.ts";
 import type { Absorbed } from "./read-items.ts";
@@ -63,11 +63,12 @@ function ownersOf(sheet: Sheet, mention: Mention, clauses: readonly Stretch[]): 
   const able = sheet.items.filter(({ kind }) => canHave(kind, mention));
   if (able.length === 0) return [];
   if (isOfAll(sheet, mention, clauses)) return able;
-  const inside = able.filter((item) => isAbout(item, mention.start, sheet.items));
+  const about = itemsAbout(sheet.items, mention.start);
+  const inside = about.filter((item) => able.includes(item));
   if (inside.length > 0)
     return [...new Set(inside.flatMap((item) => [item, ...underHeading(able, item, mention.start)]))];
   // What comes with a thing is not said of another: "wrench" is the wrench that is sold.
-  if (comesWith.has(mention.field) && sheet.items.some((item) => isAbout(item, mention.start, sheet.items))) return [];
+  if (comesWith.has(mention.field) && about.length > 0) return [];
   const nearest = Math.min(...able.map((item) => distance(item, mention.start)));
   const near = able.filter((item) => distance(item, mention.start) === nearest);
   return near;

@@ -5,7 +5,8 @@ export interface Stretch {
 }
 
 /** What ends a clause: a line break, a full stop that is not inside a number or an abbreviation, a semicolon, a comma, a dash with blanks. */
-const clauseEnd = /\n|[;,!?](?!\d)|:(?=[ \n])|(?<![\d ]\p{L})[.](?=[ \n]|$)|(?<=\p{L})[.](?=\p{L}{3})| [-|•*] |[|•()]/gu;
+const clauseEnd =
+  /\n|[;,!?](?!\d)|:(?=[ \n])|(?<![\d ]\p{L})[.](?=[ \n]|$)|(?<=\p{L})[.](?=\p{L}{3})| [-|•*] |[|•()]/gu;
 
 /** The clauses of prepared words, in order. */
 export function clausesOf(plain: string): Stretch[] {

@@ -70,8 +70,7 @@ function respelt(pieces: readonly Piece[], ready: ReadyCatalogue): Piece[] {
 const joins = (between: string) => between.length <= 3 && !/[\n,;:+&()]/u.test(between);
 
 /** Whether the number that ends a name belongs to what follows instead: "Fenwrack 10°", "Skerrick 3 wood". */
-const startsMeasure =
-  /^ ?-?(?:deg|grad|degr|°|\*|"|in\b|inch|gr?\b|gram|cm\b|mm\b|x\b)|^[.,]\d/u;
+const startsMeasure = /^ ?-?(?:deg|grad|degr|°|\*|"|in\b|inch|gr?\b|gram|cm\b|mm\b|x\b)|^[.,]\d/u;
 const startsClub: readonly (readonly [RegExp, ClubType])[] = [
   [/^[ -]?(?:wood|w\b|fairway|metal|fw|bois|holz|er holz)/u, "fairway"],
   [/^[ -]?(?:hybrid|h\b|hy\b|hyb|rescue|utility)/u, "hybrid"],

@@ -104,7 +104,12 @@ const squeezed = (words: string) => words.replace(/ {2,}/gu, " ");
 const leadsLine = (plain: string, previous: number, start: number) =>
   previous === 0 || plain.slice(previous, start).includes("\n");
 
-function cuesOf({ plain, money }: ItemSource, { start, end }: Stretch, previous: number, next: number): AnchorCues {
+function cuesOf(
+  { plain, money }: ItemSource,
+  { start, end }: Stretch,
+  previous: number,
+  next: number,
+): AnchorCues {
   const before = squeezed(plain.slice(Math.max(0, start - 140), start));
   const after = squeezed(plain.slice(end, end + 60));
   const line = before.slice(before.lastIndexOf("\n") + 1);

@@ -55,8 +55,8 @@ export function modelNameOf(item: { kind: ItemKind; names: readonly NameFound[] 
 
 const isWithin = ({ start, end }: Stretch, at: number) => at >= start && at < end;
 
-/** Whether a place in the words is about an item, of all the items; where one is named again, the words are about that one. */
-export function isAbout(item: ItemDraft, at: number, items: readonly ItemDraft[]): boolean {
+/** The items that a place in the words is about; where one is named again, the words are about that one alone. */
+export function itemsAbout(items: readonly ItemDraft[], at: number): ItemDraft[] {
   const again = items.find((other) => other.again.some((stretch) => isWithin(stretch, at)));
-  return again ? again === item : isWithin(item, at);
+  return again ? [again] : items.filter((item) => isWithin(item, at));
 }

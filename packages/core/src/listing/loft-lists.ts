@@ -17,12 +17,18 @@ const each = new RegExp(loft, "gu");
 /** Lists of lofts, as several heads of one noun have them: "52° and 58°", "(15 and 18)". The first and the last say degrees, or the list stands in brackets. */
 export function findLoftLists(plain: string): (Stretch & { readonly lofts: readonly LoftFound[] })[] {
   return Array.from(plain.matchAll(list), ({ 0: words, index }) => {
-    const marked = /°|deg|\*|grad/u.test(words) || /[(:] ?$/u.test(plain.slice(Math.max(0, index - 2), index));
+    const marked =
+      /°|deg|\*|grad/u.test(words) || /[(:] ?$/u.test(plain.slice(Math.max(0, index - 2), index));
     const lofts = Array.from(words.matchAll(each), (match) => ({
       value: Number(match[0].replace(",", ".")),
       start: index + match.index,
       end: index + match.index + match[0].length,
     }));
     return { start: index, end: index + words.length, lofts: marked ? lofts : [] };
-  }).filter(({ lofts }) => lofts.length > 1 && new Set(lofts.map(({ value }) => value)).size === lofts.length && lofts.some(({ value }) => value >= 9));
+  }).filter(
+    ({ lofts }) =>
+      lofts.length > 1 &&
+      new Set(lofts.map(({ value }) => value)).size === lofts.length &&
+      lofts.some(({ value }) => value >= 9),
+  );
 }

@@ -1,5 +1,5 @@
 import type { Money } from "../parts/part.ts";
-import { type ItemDraft, isAbout } from "./item-draft.ts";
+import { type ItemDraft, itemsAbout } from "./item-draft.ts";
 import type { MoneyFound } from "./read-money.ts";
 
 /** What is asked for the whole listing and for one of each item, with the sums that say it. */
@@ -30,9 +30,10 @@ function pricesOf(
   if (items.length > 1 && single.length === items.length && single.every(({ start }) => start >= lastNamed))
     return new Map(single.map((at, place) => [place, { money: at.money, at }]));
   for (const at of [...each, ...(single.length > 1 || each.length > 0 ? single : [])])
-    items.forEach((item, place) => {
-      if (isAbout(item, at.start, items) && !prices.has(place)) prices.set(place, { money: at.money, at });
-    });
+    for (const item of itemsAbout(items, at.start)) {
+      const place = items.indexOf(item);
+      if (!prices.has(place)) prices.set(place, { money: at.money, at });
+    }
   const [forEach] = each;
   // A single price each, said of all: "£10 each".
   if (forEach && each.length === 1 && single.length === 0)
@@ -40,11 +41,15 @@ function pricesOf(
   return prices;
 }
 
-function sumOf(items: readonly ItemDraft[], prices: ReadonlyMap<number, { money: Money; at: Sum }>): Money | null {
+function sumOf(
+  items: readonly ItemDraft[],
+  prices: ReadonlyMap<number, { money: Money; at: Sum }>,
+): Money | null {
   const currency = [...prices.values()][0]?.money.currency;
   if (currency === undefined) return null;
   const amounts = [...prices].map(
-    ([place, { money, at }]) => money.amountMinor * (at.role === "each" ? (items[place]?.quantity?.value ?? 1) : 1),
+    ([place, { money, at }]) =>
+      money.amountMinor * (at.role === "each" ? (items[place]?.quantity?.value ?? 1) : 1),
   );
   return { amountMinor: amounts.reduce((total, amount) => total + amount, 0), currency };
 }
@@ -52,7 +57,10 @@ function sumOf(items: readonly ItemDraft[], prices: ReadonlyMap<number, { money:
 type PriceAt = { readonly money: Money; readonly at: Sum };
 
 /** Only what is the price of one: "ten grips £15" prices the ten. */
-const ofOne = (items: readonly ItemDraft[], prices: ReadonlyMap<number, PriceAt>): ReadonlyMap<number, PriceAt> =>
+const ofOne = (
+  items: readonly ItemDraft[],
+  prices: ReadonlyMap<number, PriceAt>,
+): ReadonlyMap<number, PriceAt> =>
   new Map([...prices].filter(([place, { at }]) => at.role === "each" || !items[place]?.quantity));
 
 /** Works out what is asked: a sum for all together wins; else the prices of the items added up; else the one price. */
@@ -62,13 +70,21 @@ export function priceItems(items: readonly ItemDraft[], money: readonly MoneyFou
   const each = sums.filter(({ role }) => role === "each");
   const single = sums.filter(({ role }) => role === "asking");
   const apart = items.length > 1 || each.length > 0 || together !== null;
-  const prices = apart && (single.length > 0 || each.length > 0) ? pricesOf(items, each, single) : new Map<number, PriceAt>();
+  const prices =
+    apart && (single.length > 0 || each.length > 0)
+      ? pricesOf(items, each, single)
+      : new Map<number, PriceAt>();
   if (together) {
     return { asking: together.money, askingAt: together, prices: ofOne(items, prices), unsure: [] };
   }
   const total = prices.size > 0 ? sumOf(items, prices) : null;
   if (total)
-    return { asking: total, askingAt: [...prices.values()][0]?.at ?? null, prices: ofOne(items, prices), unsure: [] };
+    return {
+      asking: total,
+      askingAt: [...prices.values()][0]?.at ?? null,
+      prices: ofOne(items, prices),
+      unsure: [],
+    };
   const [first, ...others] = single;
   const differing = others.filter(({ money: other }) => other.amountMinor !== first?.money.amountMinor);
   return { asking: first?.money ?? null, askingAt: first ?? null, prices, unsure: differing };

@@ -300,7 +300,10 @@ function add(state: State, anchor: Anchor): void {
     (current.plural || current.heading !== null)
   )
     return addCoverFor(state, current, anchor);
-  if ((cues.foreign || (cues.bracketed && isClubType(anchor) && !isHeadLike(current.kind))) && !(cues.pricedClose && current.own))
+  if (
+    (cues.foreign || (cues.bracketed && isClubType(anchor) && !isHeadLike(current.kind))) &&
+    !(cues.pricedClose && current.own)
+  )
     return absorb(state, current, anchor, phrase?.type ?? null);
   if (kind === "shaft") return addShaft(state, current, anchor);
   if (accessories.has(kind)) return addAccessory(state, current, anchor);

@@ -6,8 +6,8 @@ import { factReaders } from "./fact-readers.ts";
 import { findNames, type NameFound } from "./find-model.ts";
 import { foreignStretches } from "./foreign-stretches.ts";
 import { isForeignAt } from "./item-anchors.ts";
-import { type ItemDraft, isAbout } from "./item-draft.ts";
-import { findNounPhrases } from "./item-nouns.ts";
+import { type ItemDraft, itemsAbout } from "./item-draft.ts";
+import { findNounPhrases, type NounPhrase } from "./item-nouns.ts";
 import type { Doubt, Intent, Listing, Span } from "./listing.ts";
 import type { Mention } from "./mention.ts";
 import { isSpokenFor } from "./name-evidence.ts";
@@ -24,24 +24,43 @@ import { isTradeNoun } from "./trade-words.ts";
 import { maskWords, type SqueezedWords, squeezeWords, type Words } from "./words.ts";
 
 /** Longer than any listing; what follows is not read. */
-const charactersMost = 20_000;
+const charactersMost = 8_000;
 const itemsMost = 200;
+const cutShort: Doubt = {
+  field: null,
+  start: charactersMost,
+  end: null,
+  text: `The text is longer than any listing; only its first ${charactersMost} characters were read.`,
+};
 
 /** The words of names that are to be blanked out; a word that says what kind of thing it is stays readable. */
 function maskOf(names: readonly NameFound[], { plain: all }: Words): Piece[] {
   return names.flatMap(({ parts, models }) => {
     const ofShaft = models.length > 0 && models.every(({ kind }) => kind === "shaft");
     // "Tussock 80 hybrid shaft" says what club it is for; "Wickerfen Hybrid 75" is only called so.
-    return parts.filter(({ plain, end }) => !isTradeNoun(plain) || (ofShaft && !/^ shaft/u.test(all.slice(end, end + 6))));
+    return parts.filter(
+      ({ plain, end }) => !isTradeNoun(plain) || (ofShaft && !/^ shaft/u.test(all.slice(end, end + 6))),
+    );
   });
 }
 
-/** The names of the catalogue in the words, and the words without them. */
-function namesIn(words: Words, ready: ReadyCatalogue): { names: NameFound[]; masked: Words } {
-  const all = findNames(words, ready);
-  const phrases = findNounPhrases(maskWords(words, maskOf(all, words)));
-  const names = all.filter((name) => isSpokenFor(words.plain, name, all, phrases));
-  return { names, masked: maskWords(words, maskOf(names, words)) };
+interface Named {
+  readonly names: readonly NameFound[];
+  readonly masked: Words;
+  readonly money: readonly MoneyFound[];
+  readonly phrases: readonly NounPhrase[];
+}
+
+/** The names of the catalogue in the words, the words without them, and what those say of money and things. */
+function namesIn(words: Words, ready: ReadyCatalogue): Named {
+  const without = (names: readonly NameFound[]): Named => {
+    const masked = maskWords(words, maskOf(names, words));
+    const money = readMoney(masked);
+    return { names, masked, money, phrases: findNounPhrases(maskWords(masked, money)) };
+  };
+  const all = without(findNames(words, ready));
+  const names = all.names.filter((name) => isSpokenFor(words.plain, name, all.names, all.phrases));
+  return names.length === all.names.length ? all : without(names);
 }
 
 /** The adapter families that the names say. */
@@ -50,7 +69,10 @@ function familyMentions(names: readonly NameFound[], { plain }: Words): Mention[
     if (family === null) return [];
     const said: Mention = { field: "adapterFamily", value: family, start, end };
     // "Quillon 2 on it" speaks of an adapter without the word.
-    const on = /^ ?(?:tip |end )?(?:on(?: it)?|fitted|installed|attached|already on)(?= ?(?:$|[.,;)|\n]))/u.exec(plain.slice(end, end + 20));
+    const on =
+      /^ ?(?:tip |end )?(?:on(?: it)?|fitted|installed|attached|already on)(?= ?(?:$|[.,;)|\n]))/u.exec(
+        plain.slice(end, end + 20),
+      );
     return on ? [said, { field: "adapter", value: "fitted", start, end: end + on[0].length }] : [said];
   });
 }
@@ -66,7 +88,10 @@ interface Read {
 }
 
 /** The type and the number of a club that its own noun says count before any others in the words. */
-function ownMentions({ type, typeAt, number, loft, quantity }: ItemDraft, mentions: readonly Mention[]): Mention[] {
+function ownMentions(
+  { type, typeAt, number, loft, quantity }: ItemDraft,
+  mentions: readonly Mention[],
+): Mention[] {
   const own: Mention[] = [];
   if (type && typeAt) own.push({ field: "clubType", value: type, start: typeAt.start, end: typeAt.end });
   if (number) own.push({ field: "clubNumber", value: number.value, start: number.start, end: number.end });
@@ -112,26 +137,35 @@ const withFallbacks = (sure: readonly Mention[], weaker: readonly Mention[]): Me
   ...weaker.filter(({ field }) => !sure.some((other) => other.field === field)),
 ];
 
-const isNameOf =
-  (draft: ItemDraft, { masked, read, foreign }: Read) =>
-  (name: NameFound) => {
-    const within = isAbout(draft, name.start, read.items);
-    const away = [...read.absorbed, ...foreign].some(
-      ({ start, end }) => name.start >= start && name.start < end,
-    );
-    return within && !away && !isForeignAt(masked.plain, name.start, draft.first);
-  };
+/** The names that are said of each item: those in the words about it, but for what it fits or comes from. */
+function namesByItem({ masked, names, read, foreign }: Read): Map<ItemDraft, NameFound[]> {
+  const byItem = new Map<ItemDraft, NameFound[]>(read.items.map((item) => [item, []]));
+  const away = [...read.absorbed, ...foreign].filter(({ start, end }) => end > start);
+  for (const name of names) {
+    if (away.some(({ start, end }) => name.start >= start && name.start < end)) continue;
+    for (const item of itemsAbout(read.items, name.start))
+      if (!isForeignAt(masked.plain, name.start, item.first)) byItem.get(item)?.push(name);
+  }
+  return byItem;
+}
 
-function buildItems(source: Read, mentions: readonly Mention[], fallbacks: readonly Mention[], ready: ReadyCatalogue): BuiltItem[] {
-  const { masked, names, read, foreign } = source;
+function buildItems(
+  source: Read,
+  mentions: readonly Mention[],
+  fallbacks: readonly Mention[],
+  ready: ReadyCatalogue,
+): BuiltItem[] {
+  const { masked, read, foreign } = source;
   const sheet = { plain: masked.plain, items: read.items, absorbed: read.absorbed, foreign };
   settleKinds(read, new Map(read.items.map((item) => [item, []])), mentions);
   const facts = assignFacts(sheet, mentions);
   const weaker = assignFacts(sheet, fallbacks);
+  const placed = namesByItem(source);
   return read.items.map((draft) => {
     const own = withFallbacks(ownMentions(draft, facts.get(draft) ?? []), weaker.get(draft) ?? []);
-    const placed = names.filter(isNameOf(draft, source));
-    const allNames = [...new Set([...draft.names, ...placed])].sort((one, other) => one.start - other.start);
+    const allNames = [...new Set([...draft.names, ...(placed.get(draft) ?? [])])].sort(
+      (one, other) => one.start - other.start,
+    );
     return buildItem(
       { draft, mentions: [...own, ...typeOfFit(draft, read)], names: allNames, plain: source.words.text },
       ready,
@@ -195,15 +229,13 @@ export function readListing(text: string, catalogue: readonly CatalogueModel[] |
   const ready = "names" in catalogue ? catalogue : readyCatalogue(catalogue);
   const whole = text.slice(0, charactersMost);
   const words = squeezeWords(whole);
-  const { names, masked } = namesIn(words, ready);
-  const money = readMoney(masked);
+  const { names, masked, money, phrases } = namesIn(words, ready);
   const said = readIntent(
     masked,
     money.find(({ role }) => role === "asking" || role === "each")?.start ?? null,
   );
   const foreign = foreignStretches(masked.plain, said?.value ?? null);
   const unpriced = maskWords(masked, money);
-  const phrases = findNounPhrases(unpriced);
   const found = readItems({
     plain: unpriced.plain,
     phrases,
@@ -222,7 +254,8 @@ export function readListing(text: string, catalogue: readonly CatalogueModel[] |
     ...familyMentions(names, words),
   ].sort((one, other) => one.start - other.start || one.end - other.end);
   const built = buildItems(source, mentions, [...read.extras, ...readFallbacks(readable)], ready);
-  return finish({ whole, words, masked, money, said, built, read });
+  const listing = finish({ whole, words, masked, money, said, built, read });
+  return text.length > charactersMost ? { ...listing, doubts: [...listing.doubts, cutShort] } : listing;
 }
 
 interface Finished {

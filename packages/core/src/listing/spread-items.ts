@@ -1,4 +1,4 @@
-import { isHeadLike, type ItemDraft } from "./item-draft.ts";
+import { type ItemDraft, isHeadLike } from "./item-draft.ts";
 import { findLoftLists } from "./loft-lists.ts";
 import { findNumberLists } from "./number-lists.ts";
 
@@ -7,12 +7,19 @@ interface Offered {
   readonly plain: string;
 }
 
-const copyOf = (item: ItemDraft, own: Partial<ItemDraft>): ItemDraft => ({ ...item, names: [...item.names], again: [], ...own });
+const copyOf = (item: ItemDraft, own: Partial<ItemDraft>): ItemDraft => ({
+  ...item,
+  names: [...item.names],
+  again: [],
+  ...own,
+});
 
 /** "Irons 5, 7 and 9" are three items. */
 function spreadNumbers({ items, plain }: Offered): void {
   for (const { numbers, start, end } of findNumberLists(plain)) {
-    const at = items.findIndex(({ type, last, first }) => type !== null && end >= first - 30 && start <= last + 40);
+    const at = items.findIndex(
+      ({ type, last, first }) => type !== null && end >= first - 30 && start <= last + 40,
+    );
     const item = items[at];
     if (!item || item.number) continue;
     const quantity = item.quantity?.value === numbers.length ? null : item.quantity;
@@ -27,12 +34,16 @@ const mayBeSeveral = ({ kind, plural, quantity, number }: ItemDraft, count: numb
 /** "Wedges 52° and 58°" are two items; where the numbers were a list too, each has its loft in the same order. */
 function spreadLofts({ items, plain }: Offered): void {
   for (const { lofts, start, end } of findLoftLists(plain)) {
-    const numbered = items.filter((item) => item.number !== null && start >= item.first && start <= item.last + 60);
+    const numbered = items.filter(
+      (item) => item.number !== null && start >= item.first && start <= item.last + 60,
+    );
     if (numbered.length === lofts.length) {
       for (const [at, item] of numbered.entries()) item.loft = lofts[at] ?? null;
       continue;
     }
-    const at = items.findIndex((item) => mayBeSeveral(item, lofts.length) && end >= item.first - 30 && start <= item.last + 40);
+    const at = items.findIndex(
+      (item) => mayBeSeveral(item, lofts.length) && end >= item.first - 30 && start <= item.last + 40,
+    );
     const item = items[at];
     if (item) items.splice(at, 1, ...lofts.map((loft) => copyOf(item, { loft, quantity: null })));
   }

@@ -49,10 +49,24 @@ const tokensOf = (plain: string): Token[] =>
     end: index + found.length,
   }));
 
+/** Words whose tokens are found when first asked for: few readers ask. */
+function wordsOf(text: string, plain: string): Words {
+  let tokens: Token[] | null = null;
+  return {
+    text,
+    plain,
+    get tokens() {
+      tokens ??= tokensOf(plain);
+      return tokens;
+    },
+  };
+}
+
+const plainOf = (text: string): string => Array.from(text, plainCharacter).join("");
+
 /** Prepares a text for the small readers. */
 export function prepareWords(text: string): Words {
-  const plain = Array.from(text, plainCharacter).join("");
-  return { text, plain, tokens: tokensOf(plain) };
+  return wordsOf(text, plainOf(text));
 }
 
 /** Words of which no two blanks follow one another, with the way back: `places[i]` is where character `i` stands in the whole text. */
@@ -62,7 +76,7 @@ export interface SqueezedWords extends Words {
 
 /** Prepares a text and leaves out every blank that follows a blank or a line break, so that spacing cannot change a reading. */
 export function squeezeWords(whole: string): SqueezedWords {
-  const { plain } = prepareWords(whole);
+  const plain = plainOf(whole);
   const places: number[] = [];
   const characters: string[] = [];
   let last = "\n";
@@ -80,13 +94,8 @@ export function squeezeWords(whole: string): SqueezedWords {
     characters.push(" ");
     last = " ";
   }
-  const squeezed = characters.join("");
-  return {
-    text: places.map((place, at) => (characters[at] === " " ? " " : whole[place])).join(""),
-    plain: squeezed,
-    tokens: tokensOf(squeezed),
-    places,
-  };
+  const text = places.map((place, at) => (characters[at] === " " ? " " : whole[place])).join("");
+  return Object.assign(wordsOf(text, characters.join("")), { places });
 }
 
 /**
@@ -98,6 +107,5 @@ export function maskWords(words: Words, spans: readonly { start: number; end: nu
   const characters = words.plain.split("");
   for (const { start, end } of spans)
     for (let place = start; place < end; place += 1) if (characters[place] !== "\n") characters[place] = by;
-  const plain = characters.join("");
-  return { text: words.text, plain, tokens: tokensOf(plain) };
+  return wordsOf(words.text, characters.join(""));
 }
