@@ -8,7 +8,7 @@ import { daysOfSales, type WaySum } from "./way-sum.ts";
 export function buildSum(chosen: readonly Candidate[], desk: BuildDesk): WaySum {
   const sales = salesOfBuilding(chosen, desk);
   const usesParts = chosen.flatMap(({ uses }) => uses);
-  const shelf = desk.shelf(usesParts);
+  const shelf = desk.shelf.of(usesParts);
   return {
     way: "build-now",
     gains: gainsOfBuilding(chosen, desk),

@@ -31,10 +31,17 @@ const keptPerPart = 12;
 export function candidateClubs(context: DealContext, shelf: ShelfCosts): Candidate[] {
   const found = new Map<string, Candidate>();
   for (const part of context.leads.tried) {
-    const candidates = clubsWith(part, context).map((club) => candidateOf(club, context, shelf));
-    for (const each of candidates.sort(bestFirst).slice(0, keptPerPart)) found.set(each.club.id, each);
+    const rough = clubsWith(part, context).map((club) => candidateOf(club, context, shelf));
+    for (const each of rough.sort(bestFirst).slice(0, keptPerPart)) found.set(each.club.id, each);
   }
-  return [...found.values()].sort(bestFirst);
+  return [...found.values()].map((each) => withShelf(each, shelf)).sort(bestFirst);
+}
+
+/** The candidate with what all the parts of the shelf would bring otherwise, which takes longer to find out. */
+function withShelf(candidate: Candidate, shelf: ShelfCosts): Candidate {
+  const { sale, work, uses } = candidate;
+  if (!sale) return candidate;
+  return { ...candidate, earnsMinor: sale.gain.value - work.totalMinor - shelf.of(uses).amountMinor };
 }
 
 /** Settled clubs before open ones, so that a hope does not crowd out what is known; then by what they earn. */
@@ -49,7 +56,8 @@ function clubsWith(part: Part, context: DealContext): Club[] {
   const isNew = (club: Club) => idsOf(club).includes(part.id) && isMixed(idsOf(club), context);
   if (part.kind !== "adapter") return context.resolveWith(part.id).clubs.filter(isNew);
   if (context.clusterOf(part.id).length > 1 || !mayBond(context)) return [];
-  return headsFor(part, context).flatMap(({ id }) => context.resolveWith(id).clubs.filter(isNew));
+  const heads = headsFor(part, context).slice(0, headsMax);
+  return heads.flatMap(({ id }) => context.resolveWith(id).clubs.filter(isNew));
 }
 
 /** Whether parts come from more than one place: a club that is wholly one item of the listing is that item as it is. */
@@ -62,13 +70,19 @@ function mayBond({ input }: DealContext): boolean {
   return skills.indexOf(input.bench.goal?.skill ?? "screw") >= skills.indexOf("bond");
 }
 
-/** The heads of the bench that an adapter of this family may go into: those of the family, and those whose family nobody knows. */
+/** Heads that are tried with a loose adapter. */
+const headsMax = 8;
+
+/** The heads of the bench that an adapter of this family may go into: those of the family, then those whose family nobody knows. */
 function headsFor(adapter: Adapter, { parts, isOffered }: DealContext): Part[] {
-  return [...parts.values()].filter((part) => {
-    if (part.kind !== "head" || isOffered(part.id) || part.socket?.type === "bore") return false;
-    const family = part.socket?.family;
-    return family === undefined || adapter.family === undefined || family === adapter.family;
-  });
+  const familyOf = (part: Part) =>
+    part.kind === "head" && part.socket?.type === "receiver" ? part.socket.family : undefined;
+  const open = [...parts.values()].filter(
+    (part) => part.kind === "head" && !isOffered(part.id) && part.socket?.type !== "bore",
+  );
+  const known = open.filter((part) => familyOf(part) !== undefined && familyOf(part) === adapter.family);
+  const unknown = open.filter((part) => familyOf(part) === undefined || adapter.family === undefined);
+  return [...new Set([...known, ...unknown])];
 }
 
 const idsOf = ({ head, adapter, shaft, grip }: Club) =>
@@ -85,7 +99,7 @@ function candidateOf(club: Club, context: DealContext, shelf: ShelfCosts): Candi
   const sale = saleOf(title, "club", resale, context.costs);
   const work = workCost(club.work, context.costs);
   const earnsMinor = sale
-    ? sale.gain.value - work.totalMinor - shelf(uses).amountMinor
+    ? sale.gain.value - work.totalMinor - shelf.atLeast(uses)
     : Number.NEGATIVE_INFINITY;
   const takes = [...ids.filter(context.isOffered), ...extrasOf(club.head, context)];
   return { club, title, resale, sale, takes, uses, work, earnsMinor };

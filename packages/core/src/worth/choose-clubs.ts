@@ -37,7 +37,7 @@ function isUndone({ parts: [one, other] }: Joint, chosen: readonly Candidate[]):
 /** What building these clubs brings, before anything is paid for the listing. */
 export function gainsOfBuilding(chosen: readonly Candidate[], desk: BuildDesk): Gain[] {
   const work = chosen.reduce((sum, each) => sum + each.work.totalMinor, 0);
-  const shelf = desk.shelf(chosen.flatMap(({ uses }) => uses)).amountMinor;
+  const shelf = desk.shelf.of(chosen.flatMap(({ uses }) => uses)).amountMinor;
   return [...gainsOfSales(salesOfBuilding(chosen, desk)), certain(-work - shelf)];
 }
 

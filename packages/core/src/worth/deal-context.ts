@@ -40,7 +40,7 @@ export interface DealContext {
 }
 
 /** Most clubs looked at for one part: the best ones come first. Of the bench without the listing the first few tell enough. */
-const clubsMax = { withListing: 40, without: 3 };
+const clubsMax = { withListing: 24, without: 3 };
 
 /** Makes a judgement's tables. Throws when the bench does not hold together: whoever calls has checked it. */
 export function dealContext(input: DealInput): DealContext {
@@ -71,7 +71,7 @@ export function dealContext(input: DealInput): DealContext {
 }
 
 /** Heads, shafts and adapters of a listing that are tried in clubs, of a job lot the first: each asks the whole bench. */
-const leadsMax = 40;
+const leadsMax = 24;
 
 /** The parts of the listing that are tried in clubs: of identical things one, which speaks for the others. */
 function leadsOf(offered: ListingParts): DealContext["leads"] {

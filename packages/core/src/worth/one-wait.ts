@@ -51,7 +51,7 @@ export function waitFor(
   if (!sale) return undefined;
   const steps = workFor(want, context);
   const work = workCost(steps, costs);
-  const shelf = shelfCosts(uses);
+  const shelf = shelfCosts.of(uses);
   const seen = seenForWant(want, input.sightings, finder, costs, input.today);
   const arrivals = arrivalsOf(seen);
   const prices = logNormalPrices(priceBeliefOf(seen.pricesMinor, pricePrior(want, sale, context)));
@@ -132,7 +132,7 @@ function usedFromShelf(
     const uses = ids.filter((id) => !isOffered(id));
     return ids.length - uses.length === 1 ? [uses] : [];
   });
-  const rated = open.map((uses) => ({ uses, lostMinor: shelfCosts(uses).amountMinor }));
+  const rated = open.map((uses) => ({ uses, lostMinor: shelfCosts.of(uses).amountMinor }));
   return rated.sort((one, other) => one.lostMinor - other.lostMinor)[0]?.uses;
 }
 

@@ -18,7 +18,11 @@ export interface ShelfCost {
 }
 
 /** What the shelf loses when all of these parts go into other clubs at once. */
-export type ShelfCosts = (ids: readonly string[]) => ShelfCost;
+export interface ShelfCosts {
+  readonly of: (ids: readonly string[]) => ShelfCost;
+  /** Without the clubs that the bench makes of them: quickly told, and never more than the whole. */
+  readonly atLeast: (ids: readonly string[]) => number;
+}
 
 /** A club that the bench makes without the listing, and what it brings over selling the things it is made of. */
 interface ShelfClub {
@@ -45,18 +49,23 @@ export function shelfCosts(context: DealContext): ShelfCosts {
     clubs.set(lead, found);
     return found;
   };
-  return (ids) => {
+  const clustersOf = (ids: readonly string[]) => [...new Set(ids.map((id) => context.clusterOf(id)))];
+  const atLeast = (ids: readonly string[]) => {
     const used = new Set(ids);
-    const clusters = [...new Set(ids.map((id) => context.clusterOf(id)))];
-    const pieces = clusters.map((cluster) => lossOf(cluster, used, worthOf(cluster), context));
+    const losses = clustersOf(ids).map((cluster) => lossOf(cluster, used, worthOf(cluster), context));
+    return losses.reduce((sum, each) => sum + each, 0);
+  };
+  const of = (ids: readonly string[]) => {
+    const used = new Set(ids);
+    const clusters = clustersOf(ids);
     const surplus = surplusOf(clusters.flatMap((cluster) => leadsOf(cluster, used).flatMap(clubsOf)));
+    const guessed = clusters.filter((cluster) => worthOf(cluster).isGuess);
     return {
-      amountMinor: pieces.reduce((sum, each) => sum + each, surplus),
-      guessed: clusters
-        .filter((cluster) => worthOf(cluster).isGuess)
-        .flatMap((cluster) => usedOf(cluster, used)),
+      amountMinor: atLeast(ids) + surplus,
+      guessed: guessed.flatMap((cluster) => usedOf(cluster, used)),
     };
   };
+  return { of, atLeast };
 }
 
 interface Worth {
