@@ -75,9 +75,9 @@ export function subjectOfPart(part: Part, finder: ModelFinder, adapter?: Part): 
 export function subjectOfClub(
   parts: { readonly head: Part; readonly shaft: Part; readonly grip?: Part | undefined },
   finder: ModelFinder,
-  extras: { readonly cover?: boolean | null; readonly wrench?: boolean | null; readonly newGrip?: boolean },
+  extras: { readonly cover?: boolean | null; readonly wrench?: boolean | null },
 ): Subject {
-  const faults = [parts.head, parts.shaft, ...(parts.grip && !extras.newGrip ? [parts.grip] : [])];
+  const faults = [parts.head, parts.shaft, ...(parts.grip ? [parts.grip] : [])];
   return stated<Subject>({
     ...subjectOfPart(parts.head, finder),
     kind: "club",
