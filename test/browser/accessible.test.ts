@@ -16,6 +16,12 @@ const views = {
   "import and export": "/exchange",
   "fit claims": "/claims",
   settings: "/settings",
+  listings: "/listings",
+  books: "/books",
+  "sell a club": "/sell/H01/A01/S01/G01",
+  prices: "/prices",
+  costs: "/costs",
+  models: "/models",
   "nothing at this address": "/nowhere-at-all",
 } as const;
 
@@ -93,6 +99,41 @@ describe.each(looks)("in $colorScheme at $width px", ({ colorScheme, width, heig
     await isGood();
   });
 
+  it("a listing that was just pasted, with everything opened, is as good", async () => {
+    await page.goto(`${address}/listings`);
+    await settled(page);
+    await page
+      .getByLabel("Paste a listing")
+      .fill(
+        "Northmoor Ombrel driver head 10.5 RH, one dent, 2 Vexholm Reedlace 60 shafts stiff .335, 45 EUR ono, p&p 6 EUR",
+      );
+    await page.getByRole("button", { name: "Read it" }).click();
+    await page.locator(".verdict[aria-busy='false'] ferrule-deal-mark").waitFor();
+    await settled(page);
+    await page.getByRole("button", { name: "I bought it" }).click();
+    await page.getByRole("textbox", { name: "Loft of item 1" }).fill("steep");
+    await page.getByText('Got "steep"').waitFor();
+    for (const summary of await page.locator("summary").all())
+      if (await summary.isVisible()) await summary.click();
+    await isGood();
+  });
+
+  it("forms of the books and the costs with refused fields are as good", async () => {
+    await page.goto(`${address}/books`);
+    await settled(page);
+    await page.getByRole("button", { name: "Add a line" }).click();
+    await page.getByLabel("How much (EUR)").fill("much");
+    await page.getByRole("button", { name: "Add the line" }).click();
+    await page.getByText(/Got "much"/).waitFor();
+    await isGood();
+    await page.goto(`${address}/costs`);
+    await settled(page);
+    await page.getByRole("button", { name: "Change an auction site" }).click();
+    for (const summary of await page.locator("summary").all()) await summary.click();
+    await page.getByRole("button", { name: "More" }).click();
+    await isGood();
+  });
+
   it("one verdict in full, with the parts being narrowed, is as good", async () => {
     await page.goto(address);
     await settled(page);
@@ -106,7 +147,17 @@ describe("an empty bench", () => {
   it("has nothing axe objects to on any view that changes with it", async () => {
     const empty = await workshop.openBench();
     await fetch(`${empty}/api/bench/start-own`, { method: "POST" });
-    for (const path of ["/", "/wants", "/questions", "/claims"]) {
+    for (const path of [
+      "/",
+      "/wants",
+      "/questions",
+      "/claims",
+      "/listings",
+      "/books",
+      "/sell",
+      "/prices",
+      "/models",
+    ]) {
       const { page } = await openPage(workshop, `${empty}${path}`, { bypassCSP: true });
       expect(await objections(page), path).toEqual([]);
       await page.context().close();

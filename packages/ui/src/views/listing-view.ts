@@ -187,11 +187,10 @@ export class ListingView extends LitElement {
     { mostToPay, asking, gettingHereMinor, best }: Deal,
     costs: CostSettings,
   ): TemplateResult {
-    const here = asking && isConvertible(asking, costs) ? "Asked, and getting it here" : "Getting it here";
     return html`<dl class="figures">
       <div><dt>Most to pay</dt><dd>${mostToPay ? moneyText(mostToPay.amountMinor, mostToPay.currency) : "Nothing to go by"}</dd></div>
       <div><dt>Asked</dt><dd>${asking ? moneyText(asking.amountMinor, asking.currency) : "Not said"}</dd></div>
-      <div><dt>${here}</dt><dd>${moneyText(gettingHereMinor, costs.currency)}</dd></div>
+      <div><dt>Getting it here</dt><dd>${moneyText(gettingHereMinor, costs.currency)}</dd></div>
       <div><dt>Best thing to do</dt><dd class="word">${wayWords[best]}</dd></div>
     </dl>`;
   }
