@@ -1,0 +1,98 @@
+import { titleOfPart } from "../worth/titles.ts";
+import { planActions } from "./plan-actions.ts";
+import type { PlanInput } from "./plan-input.ts";
+import type { PlanModel, PlanSolution } from "./plan-model.ts";
+import type { Plan, PlanBinding } from "./plan-result.ts";
+import { type PlanSetup, planSetup } from "./plan-setup.ts";
+import type { MeaningfulUse } from "./plan-uses.ts";
+
+/** Whatever solves a plan's model: here, in a worker, or by brute force in a test. */
+export type SolveModel = (model: PlanModel) => Promise<PlanSolution>;
+
+/**
+ * What to do with the whole bench and everything on offer: what to buy, build, sell and keep waiting, within the user's
+ * limits, with a bound that no plan exceeds. Each part is used once, a listing is bought whole, and one drive fetches all
+ * that is at one place. Throws when the bench does not hold together.
+ */
+export async function planBench(input: PlanInput, solve: SolveModel): Promise<Plan> {
+  const setup = planSetup(input);
+  const solution = await solve(setup.model);
+  const { actions, kept } = planActions(solution.choice, setup);
+  return {
+    actions,
+    kept,
+    currency: input.costs.currency,
+    netMinor: solution.netMinor,
+    outlayMinor: actions.reduce((sum, { outlayMinor }) => sum + outlayMinor, 0),
+    minutes: actions.reduce((sum, { minutes }) => sum + minutes, 0),
+    boundMinor: solution.boundMinor,
+    gap: solution.gap,
+    stopped: solution.stopped,
+    binding: solution.binding.flatMap((each) => bindingOf(each, setup) ?? []).slice(0, bindingsShown),
+    leftOut: setup.leftOut,
+    nextBest: await nextBest(solution, setup, solve),
+  };
+}
+
+/** What binds most comes first; more than a few tell nothing. */
+const bindingsShown = 8;
+
+function bindingOf(
+  { limit, worthMinor }: PlanSolution["binding"][number],
+  setup: PlanSetup,
+): PlanBinding | undefined {
+  if (limit === "budget") return { limit, text: "the budget", worthMinor: Math.round(worthMinor * 100) };
+  if (limit === "minutes") return { limit, text: "your hours", worthMinor: Math.round(worthMinor * 60) };
+  const kind = limit.startsWith("kind:") ? limit.slice("kind:".length) : undefined;
+  if (kind !== undefined)
+    return { limit: "clubs-of-type", text: `clubs of the type ${kind}`, worthMinor: Math.round(worthMinor) };
+  const [type, at] = limit.split(".");
+  const part = setup.types.find(({ id }) => id === type)?.parts[Number(at)];
+  return part && { limit: "part", text: titleOfPart(part), worthMinor: Math.round(worthMinor) };
+}
+
+/** Decisions that give a plan its character, the weightiest first: what is bought, and what is built. */
+const decisionsTried = 4;
+
+interface Decision {
+  readonly title: string;
+  readonly isPartOf: (id: string) => boolean;
+}
+
+/** The best plan in which one of the most telling decisions of this one is not taken. */
+async function nextBest(
+  solution: PlanSolution,
+  setup: PlanSetup,
+  solve: SolveModel,
+): Promise<Plan["nextBest"]> {
+  let best: Plan["nextBest"] = null;
+  for (const { title, isPartOf } of decisionsOf(solution, setup)) {
+    const { uses, bundles } = setup.model;
+    const other = await solve({
+      ...setup.model,
+      uses: uses.filter(({ id }) => !isPartOf(id)),
+      bundles: bundles.filter(({ id }) => !isPartOf(id)),
+    });
+    if (best && best.netMinor >= other.netMinor) continue;
+    best = { netMinor: other.netMinor, without: title, actions: planActions(other.choice, setup).actions };
+  }
+  return best;
+}
+
+function decisionsOf({ choice }: PlanSolution, setup: PlanSetup): Decision[] {
+  const bought = choice.bundles.map((id) => {
+    const words = setup.offers.find((offer) => offer.id === id)?.sighting.text ?? id;
+    return { title: words.split("\n")[0] ?? id, isPartOf: (other: string) => other === id };
+  });
+  const built = Object.keys(choice.uses)
+    .flatMap((id) => setup.uses.get(id) ?? [])
+    .filter((use) => use.do === "build")
+    .sort((one, other) => other.netMinor - one.netMinor)
+    .map((use) => ({ title: use.title, isPartOf: (id: string) => isSameClub(use, setup.uses.get(id)) }));
+  return [...bought.slice(0, decisionsTried), ...built].slice(0, decisionsTried);
+}
+
+/** The same head on the same shaft is the same decision, whatever the grip. */
+function isSameClub(one: MeaningfulUse, other: MeaningfulUse | undefined): boolean {
+  return one.club?.head === other?.club?.head && one.club?.shaft === other?.club?.shaft;
+}
