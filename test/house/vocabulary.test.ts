@@ -23,17 +23,18 @@ it("ends the name of every numeric field of a part in its unit", () => {
   expect(wrong.map(([path]) => path)).toEqual([]);
 });
 
-// Written in pieces, so that this file does not find itself.
+// Written in pieces, so that this file does not find itself. Place-holders are shouted: "todo" is Spanish for "all".
+const placeHolder = new RegExp(`\\b(TO${"DO"}|FIX${"ME"})\\b`);
 const forbidden = new RegExp(
   [
-    "\\bTO" + "DO\\b",
-    "\\bFIX" + "ME\\b",
     "\\blo" + "rem\\b",
     "(^|[\\s\"'`(=])/(wo" + "rk|tm" + "p|ro" + "ot)/",
     "\\bregis" + "try\\.[a-z]+\\.[a-z]",
   ].join("|"),
   "im",
 );
+
+const isForbidden = (text: string) => placeHolder.test(text) || forbidden.test(text);
 
 function filesUnder(folder: string): string[] {
   return readdirSync(folder).flatMap((name) => {
@@ -50,7 +51,7 @@ it("has no place-holder, no path of one machine and no host that packages come f
   );
   expect(files.length).toBeGreaterThan(200);
   expect(
-    files.filter((path) => forbidden.test(readFileSync(path, "utf8"))).map((path) => relative(root, path)),
+    files.filter((path) => isForbidden(readFileSync(path, "utf8"))).map((path) => relative(root, path)),
   ).toEqual([]);
 });
 
@@ -62,6 +63,6 @@ it("would find each of them", () => {
     '"/tm' + 'p/x"',
     "regis" + "try.example.org",
   ];
-  expect(samples.filter((sample) => !forbidden.test(sample))).toEqual([]);
-  expect(forbidden.test("a rule/work table, the root/stem of it")).toBe(false);
+  expect(samples.filter((sample) => !isForbidden(sample))).toEqual([]);
+  expect(isForbidden("a rule/work table, the root/stem of it, todo junto")).toBe(false);
 });
