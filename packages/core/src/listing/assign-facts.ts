@@ -40,6 +40,8 @@ function isOfAll({ plain, items }: Sheet, mention: Mention, clauses: readonly St
   if (items.length < 2) return false;
   const clause = clauses.find((stretch) => isWithin(stretch, mention.start)) ?? mention;
   if (ofAll.test(plain.slice(clause.start, clause.end))) return true;
+  const words = plain.slice(Math.max(0, mention.start - 12), mention.end);
+  if (mention.field === "cover" && /(?:with|inc|including|all|\+|and|&) (?:the |matching |original |head)*\p{L}*covers$/u.test(words)) return true;
   const sentence = sentenceAt(plain, mention.start);
   if (
     ofAll.test(plain.slice(sentence.start, mention.start)) &&
@@ -48,7 +50,10 @@ function isOfAll({ plain, items }: Sheet, mention: Mention, clauses: readonly St
     return true;
   // A hand in a sentence of its own is the hand of all: "Right handed."
   const alone = !items.some(({ first, last }) => isWithin(sentence, first) || isWithin(sentence, last - 1));
-  return alone && mention.field === "hand";
+  if (!alone) return false;
+  if (mention.field === "hand") return true;
+  const hasHand = /(?<![\p{L}])(?:rh|lh|right|left)(?![\p{L}])/u.test(plain.slice(sentence.start, sentence.end));
+  return hasHand && (mention.field === "flex" || mention.field === "shaftMaterial");
 }
 
 /** The items under a heading that a place is in: what it says, it says of all of them. */

@@ -2,7 +2,7 @@ import type { Stretch } from "./clauses.ts";
 import type { Intent } from "./listing.ts";
 
 /** To the end of the sentence, or of a few words. */
-const sentence = "[^\\n.!?;]{0,90}";
+const sentence = "(?:[^\\n.!?;:]|[.](?=\\d)){0,90}";
 
 /** What is said of things that are not offered: what is asked for in return, what the seller has now. */
 const always: readonly RegExp[] = [
@@ -24,6 +24,8 @@ const inSwap: readonly RegExp[] = [
     `(?<![\\p{L}])(?:looking for|after|against|in return for|want(?:ing|ed)?|would like|wants|for|need(?:ing)?|seeking|suche|gegen|cherche|contre|busco|por) (?:an? |any |some |the |ein(?:e|en)? |une? |something )+${sentence}`,
     "gu",
   ),
+  // "Trade: … for an Ombrel": what comes behind is wanted.
+  new RegExp(`(?<=(?:swap|trade|trading|swapping|exchange|wtt|px|part[ -]?ex|tausche|echange|cambio)[^\\n;]{12,160}) (?:for|gegen|contre|por) (?!sale|collection|delivery|each|the pair|both|£|€|\\$|\\d+ ?(?:quid|euro|pound|£|€))${sentence}`, "gu"),
 ];
 
 /** The stretches of the words that speak of things which are not in the listing. */

@@ -77,10 +77,10 @@ const numbered =
   /(?:^|\n) ?(?:\(?\d{1,2}[).:](?!\d)|[a-f]\)|item \d{1,2}:?|lot \d{1,2}:?|#\d{1,2}[ :]|no\.? ?\d{1,2}[:)]) ?[^\n]{0,60}$/u;
 const onlyAfter = /^[ ,(:-]{0,3}(?:only|alone|just|no shaft|\(no shaft|solo|seule?|nur|allein)(?![\p{L}])/u;
 const onlyBefore =
-  /(?:just (?:the |a )?|only (?:the |a )?|loose |bare |nur (?:der |den )?|seulement la |solo (?:la )?| - ?|[(] ?)$/u;
+  /(?:just (?:the |a )?|only (?:the |a )?|loose |bare |nur (?:der |den )?|seulement la |solo (?:la )?| - ?)$/u;
 
 const described =
-  /^(?:s)? ?(?::|=|is |are |was |were |looks? |has |have |in (?:good|great|excellent|very|fair|nice|decent|perfect|mint|superb|used)|and (?:grip|shaft|face|crown|sole) (?:is|are|in)|condition|shows?|needs?|could|feels?|plays|measures|length|flex|weight|been|a bit|bit |still|worn|perished|slippy|good|excellent|decent|fine|ok)/u;
+  /^(?:s)? ?(?::|=|is |are |was |were |looks? |has |have |in (?:good|great|excellent|very|fair|nice|decent|perfect|mint|superb|used)|and (?:grip|shaft|face|crown|sole) (?:is|are|in)|condition|shows?|needs?|could|feels?|plays|measures|length|flex|weight|been|a bit|bit |still|worn|perished|slippy|good|excellent|decent|fine|ok|crack|dent|damage|scratch|mark|chip)/u;
 
 const kindOfName = (name: NameFound): ItemKind | null => {
   const kinds = new Set(name.models.map(({ kind }) => kind));
@@ -195,7 +195,7 @@ function pairNames(plain: string, phrases: readonly NounPhrase[], names: readonl
         name.start >= noun.end &&
         name.end <= next &&
         fitsPhrase(name, noun.phrase as NounPhrase) &&
-        /^[ :-]{0,3}(?:(?:is|the|an?|by|from) ){0,2}$/u.test(
+        (noun.phrase?.plural ? /^[ -]{0,3}(?:by )?$/u : /^[ :-]{0,3}(?:(?:is|the|an?|by|from) ){0,2}$/u).test(
           plain.slice(noun.end, name.start).replace(/ {2,}/gu, " "),
         ),
     );

@@ -1,5 +1,6 @@
 import type { ClubType } from "../parts/part.ts";
 import type { ItemKind } from "./catalogue.ts";
+import { ironSetToWedge } from "./iron-sets.ts";
 import { findPhrases, type Phrase } from "./phrases.ts";
 import { withTypos } from "./typos.ts";
 import type { Words } from "./words.ts";
@@ -39,7 +40,9 @@ const typo = (spelling: string, others: readonly string[] = []) => `${withTypos(
 /** Numbers as clubs have them. */
 /** A set of irons by its first and last. */
 const ironRange =
-  "[1-9] ?(?:-|to|thru|through|bis|til|till|until|a|au|tot)? ?(?:pw|sw|aw|gw|lw|uw)(?: ?(?:,|\\+|&|and|plus|/) ?(?:pw|sw|aw|gw|lw|uw))*|[1-9](?: ?- ?| to | thru | through | bis )(?:p|w|pw)|(?<=(?:irons?|eisen|fers?|hierros?|set)(?:[ :,-]| set | heads? | heads only )?)[1-9](?: ?- ?| to | thru | bis )(?:1[0-2]|[4-9])|[1-9](?: ?- ?| to | thru | bis )(?:1[0-2]|[4-9])(?= ?(?:irons?|eisen|fers?|hierros?|iron set))";
+  "(?<=(?:irons?|eisen|fers?|hierros?|set)(?:[ :,-]| set | heads? | heads only )?)[1-9](?: ?- ?| to | thru | bis )(?:1[0-2]|[4-9])|[1-9](?: ?- ?| to | thru | bis )(?:1[0-2]|[4-9])(?= ?(?:irons?|eisen|fers?|hierros?|iron set))";
+
+/** Numbers as clubs have them. */
 const clubDigits =
   "(?:#|no\\.? ?|nr\\.? ?|number ?)?(?:[1-9]|1[0-3]|one|two|three|four|five|six|seven|eight|nine)";
 
@@ -115,6 +118,7 @@ const phrases: readonly Phrase<Noun>[] = [
     ),
     value: noun(null, "hybrid"),
   },
+  { pattern: new RegExp(ironSetToWedge, "gu"), value: noun(null, "iron") },
   { pattern: word(ironRange), value: noun(null, "iron") },
   {
     pattern: word(

@@ -14,8 +14,14 @@ const list = new RegExp(
 );
 const each = new RegExp(loft, "gu");
 
-/** Lists of lofts, as several heads of one noun have them: "52° and 58°", "(15 and 18)". The first and the last say degrees, or the list stands in brackets. */
-export function findLoftLists(plain: string): (Stretch & { readonly lofts: readonly LoftFound[] })[] {
+export interface LoftList extends Stretch {
+  readonly lofts: readonly LoftFound[];
+  /** Whether the words mark them as degrees, or the list stands in brackets. */
+  readonly marked: boolean;
+}
+
+/** Lists of lofts, as several heads of one noun have them: "52° and 58°", "(15 and 18)". */
+export function findLoftLists(plain: string): LoftList[] {
   return Array.from(plain.matchAll(list), ({ 0: words, index }) => {
     const marked =
       /°|deg|\*|grad/u.test(words) || /[(:] ?$/u.test(plain.slice(Math.max(0, index - 2), index));
@@ -24,7 +30,7 @@ export function findLoftLists(plain: string): (Stretch & { readonly lofts: reado
       start: index + match.index,
       end: index + match.index + match[0].length,
     }));
-    return { start: index, end: index + words.length, lofts: marked ? lofts : [] };
+    return { start: index, end: index + words.length, lofts, marked };
   }).filter(
     ({ lofts }) =>
       lofts.length > 1 &&

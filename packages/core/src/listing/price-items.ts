@@ -77,6 +77,10 @@ export function priceItems(items: readonly ItemDraft[], money: readonly MoneyFou
   if (together) {
     return { asking: together.money, askingAt: together, prices: ofOne(items, prices), unsure: [] };
   }
+  const [only, another] = single;
+  // "£39 or £3.50 each": the one price is for all of it.
+  if (items.length === 1 && only && !another && each[0] && each[0].money.amountMinor < only.money.amountMinor)
+    return { asking: only.money, askingAt: only, prices: new Map([[0, { money: each[0].money, at: each[0] }]]), unsure: [] };
   const total = prices.size > 0 ? sumOf(items, prices) : null;
   if (total)
     return {

@@ -77,6 +77,7 @@ function itemFrom(state: State, anchor: Anchor): ItemDraft {
 /** Puts an item under the heading of the one before it: "Two heads: …", "Wedges, all steel: …". */
 function standUnder(above: ItemDraft, item: ItemDraft): void {
   const { heading } = above;
+  if (item.quantity) return;
   const differs = item.outright && item.kind !== above.kind;
   if (heading === null || differs || (!isHeadLike(item.kind) && item.kind !== above.kind)) return;
   item.heading = heading;
@@ -104,7 +105,7 @@ const opensList =
 function join(state: State, item: ItemDraft, anchor: Anchor): void {
   const { phrase, name, start, end } = anchor;
   const gap = state.plain.slice(item.last, start);
-  const opening = opensList.exec(gap);
+  const opening = opensList.exec(gap) ?? (item.quantity && /[.,](?: \p{L}+){0,2} *$/u.exec(gap));
   if (opening && item.heading === null && item.named && item.plural && (phrase?.type || name))
     item.heading = item.last + opening.index + opening[0].trimEnd().length;
   item.quantity ??= quantityAt(state, anchor, state.items.at(-2)?.last ?? 0);
@@ -187,6 +188,8 @@ const absorb = (
 /** A part spoken of takes no words away from the thing: an empty stretch. */
 const mention = (state: State, by: ItemDraft, { start }: Stretch) => absorb(state, by, { start, end: start });
 
+const gapBefore = ({ plain }: State, { last }: ItemDraft, { start }: Anchor) => plain.slice(last, start);
+
 /** A shaft named beside a club is the club's; beside a head it is a thing of its own unless it is on it. */
 function addShaft(state: State, current: ItemDraft, anchor: Anchor): void {
   const { cues, phrase } = anchor;
@@ -195,7 +198,9 @@ function addShaft(state: State, current: ItemDraft, anchor: Anchor): void {
     return apart ? begin(state, anchor) : mention(state, current, anchor);
   }
   if (current.kind === "head") {
-    const fitted = cues.joined && !cues.another && !cues.counted && phrase !== null;
+    // Only a model named, and a shaft described: "Ombrel 10.5, regular shaft".
+    const ofUnnamed = !current.named && anchor.name === null && !/[\n+&]|(?<![\p{L}])(?:and|plus)(?![\p{L}])/u.test(gapBefore(state, current, anchor));
+    const fitted = (cues.joined || ofUnnamed) && !cues.another && !cues.counted && phrase !== null;
     if (!fitted) return begin(state, anchor);
     current.kind = "club";
     current.kindAt = phrase;
@@ -214,7 +219,7 @@ function addAccessory(state: State, current: ItemDraft, anchor: Anchor): void {
     else join(state, current, anchor);
     return;
   }
-  const main = !accessories.has(current.kind) || (current.kind === "adapter" && kind === "wrench");
+  const main = !accessories.has(current.kind) || (current.kind === "adapter" && kind === "wrench" && (cues.joined || cues.included));
   const priced = cues.priced && current.own && (cues.listed || cues.lineStart);
   const counted = (cues.counted || quantityAt(state, anchor, current.last) !== null) && !cues.joined;
   const apart = cues.numbered || cues.another || priced || (counted && !cues.described && !cues.included);
@@ -236,7 +241,7 @@ function addHeadBeside(state: State, current: ItemDraft, anchor: Anchor): void {
   const { cues, phrase, name } = anchor;
   if (phrase?.part === true && phrase.type === null && (cues.described || !cues.listed) && !cues.priced)
     return;
-  const qualifies = phrase !== null && !phrase.part && name === null && !cues.priced && !cues.listed;
+  const qualifies = phrase !== null && !phrase.part && name === null && !(cues.priced && current.own) && !cues.listed;
   if (qualifies && current.kind !== "cover") return absorb(state, current, anchor, phrase.type);
   begin(state, anchor);
 }
@@ -285,6 +290,13 @@ function addCoverFor(state: State, current: ItemDraft, anchor: Anchor): void {
   state.items.push(item);
 }
 
+/** "For drivers and fairways": the second is what it fits, too. */
+function continuesForeign({ absorbed, plain }: State, anchor: Anchor): boolean {
+  const last = absorbed.at(-1);
+  if (!last || last.end <= last.start || anchor.cues.pricedClose) return false;
+  return /^ ?(?:,|and|&|\+|\/|or|und|et|y|oder|ou) ?$/u.test(plain.slice(last.end, anchor.start));
+}
+
 const isClubType = ({ phrase, name }: Anchor) =>
   phrase !== null && !phrase.part && phrase.type !== null && name === null;
 
@@ -305,6 +317,8 @@ function add(state: State, anchor: Anchor): void {
     !(cues.pricedClose && current.own)
   )
     return absorb(state, current, anchor, phrase?.type ?? null);
+  // "4h or 5h" wants one of them.
+  if (/^[ ,]*(?:or|oder|ou|o)(?: an?)? *$/u.test(gapBefore(state, current, anchor))) return absorb(state, current, anchor);
   if (kind === "shaft") return addShaft(state, current, anchor);
   if (accessories.has(kind)) return addAccessory(state, current, anchor);
   addHeadLike(state, current, anchor);
@@ -312,8 +326,13 @@ function add(state: State, anchor: Anchor): void {
 
 const listGap = /^ ?(?:,|and|&|\+|\/|, and|und|et|y)? ?(?:an? )?$/u;
 
-/** "3 wood and 5 wood heads": the first is a head too. */
+/** "3 wood and 5 wood heads": the first is a head too; "Ombrel driver and 3 wood": the second is an Ombrel too. */
 function shareParts({ items, plain }: State): void {
+  for (const [at, item] of items.entries()) {
+    const before = items[at - 1];
+    if (!before || item.names.length > 0 || !isHeadLike(item.kind) || !isHeadLike(before.kind)) continue;
+    if (/^ ?(?:and|&|\+|und|et|y|,) (?:an? |the )?$/u.test(plain.slice(before.last, item.first))) item.names.push(...before.names);
+  }
   for (let at = items.length - 1; at > 0; at -= 1) {
     const item = items[at] as ItemDraft;
     const before = items[at - 1] as ItemDraft;

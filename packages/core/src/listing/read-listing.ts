@@ -8,6 +8,7 @@ import { foreignStretches } from "./foreign-stretches.ts";
 import { isForeignAt } from "./item-anchors.ts";
 import { type ItemDraft, itemsAbout } from "./item-draft.ts";
 import { findNounPhrases, type NounPhrase } from "./item-nouns.ts";
+import { readIronSets } from "./iron-sets.ts";
 import type { Doubt, Intent, Listing, Span } from "./listing.ts";
 import type { Mention } from "./mention.ts";
 import { isSpokenFor } from "./name-evidence.ts";
@@ -73,6 +74,8 @@ function familyMentions(names: readonly NameFound[], { plain }: Words): Mention[
       /^ ?(?:tip |end )?(?:on(?: it)?|fitted|installed|attached|already on)(?= ?(?:$|[.,;)|\n]))/u.exec(
         plain.slice(end, end + 20),
       );
+    const tip = /(?:with|w\/|has|inc|c\/w|mit|avec|con|plus|\+)(?: an?| the| a new)? ?$/u.test(plain.slice(Math.max(0, start - 20), start)) && /^ tip(?![\p{L}])/u.test(plain.slice(end, end + 6));
+    if (tip) return [said, { field: "adapter", value: "fitted", start, end: end + 4 }];
     return on ? [said, { field: "adapter", value: "fitted", start, end: end + on[0].length }] : [said];
   });
 }
@@ -89,8 +92,9 @@ interface Read {
 
 /** The type and the number of a club that its own noun says count before any others in the words. */
 function ownMentions(
-  { type, typeAt, number, loft, quantity }: ItemDraft,
+  { type, typeAt, number, numberSaid, loft, quantity, plural }: ItemDraft,
   mentions: readonly Mention[],
+  listed: boolean,
 ): Mention[] {
   const own: Mention[] = [];
   if (type && typeAt) own.push({ field: "clubType", value: type, start: typeAt.start, end: typeAt.end });
@@ -100,6 +104,9 @@ function ownMentions(
     ({ field, start }) => field === "clubNumber" && typeAt && start >= typeAt.start && start < typeAt.end,
   );
   if (inNoun && !number && !quantity?.insideNoun) own.push(inNoun);
+  // "5 wood and 7 wood heads": a number before a plural says a club's number where it is not the first thing named.
+  const ofNoun = numberSaid !== null && type !== "driver" && type !== "putter" && typeAt && !number && !inNoun && !quantity?.insideNoun && !mentions.some(({ field }) => field === "clubNumber");
+  if (ofNoun && (!plural || listed)) own.push({ field: "clubNumber", value: numberSaid, start: typeAt.start, end: typeAt.end });
   const others = mentions.filter(
     ({ field }) =>
       !(field === "clubNumber" && (number || inNoun || quantity?.insideNoun)) &&
@@ -143,7 +150,9 @@ function namesByItem({ masked, names, read, foreign }: Read): Map<ItemDraft, Nam
   const away = [...read.absorbed, ...foreign].filter(({ start, end }) => end > start);
   for (const name of names) {
     if (away.some(({ start, end }) => name.start >= start && name.start < end)) continue;
-    for (const item of itemsAbout(read.items, name.start))
+    // "…, all Skerrick": the name is said of everything.
+    const ofAll = /(?<![\p{L}])(?:all|both|everything)(?: are| is| by| from)? ?$/u.test(masked.plain.slice(Math.max(0, name.start - 16), name.start));
+    for (const item of ofAll ? read.items : itemsAbout(read.items, name.start))
       if (!isForeignAt(masked.plain, name.start, item.first)) byItem.get(item)?.push(name);
   }
   return byItem;
@@ -162,7 +171,7 @@ function buildItems(
   const weaker = assignFacts(sheet, fallbacks);
   const placed = namesByItem(source);
   return read.items.map((draft) => {
-    const own = withFallbacks(ownMentions(draft, facts.get(draft) ?? []), weaker.get(draft) ?? []);
+    const own = withFallbacks(ownMentions(draft, facts.get(draft) ?? [], draft !== read.items[0]), weaker.get(draft) ?? []);
     const allNames = [...new Set([...draft.names, ...(placed.get(draft) ?? [])])].sort(
       (one, other) => one.start - other.start,
     );
@@ -248,12 +257,16 @@ export function readListing(text: string, catalogue: readonly CatalogueModel[] |
   const source: Read = { words, masked: unpriced, names, money, intent: said?.value ?? null, foreign, read };
   // Names stay words to the small readers ("with ▢▢ adapter"), only not words they know.
   const readable = maskWords(maskWords(words, maskOf(names, words), "q"), money);
+  const sets = readIronSets(readable);
+  const inSet = ({ field, start }: Mention) =>
+    (field === "clubNumber" || field === "clubType") && sets.some((set) => start >= set.start && start < set.end);
   const mentions = [
-    ...factReaders.flatMap((reader) => reader(readable)),
+    ...factReaders.flatMap((reader) => reader(readable)).filter((mention) => !inSet(mention)),
+    ...sets,
     ...readModelFlex(words, names),
     ...familyMentions(names, words),
   ].sort((one, other) => one.start - other.start || one.end - other.end);
-  const built = buildItems(source, mentions, [...read.extras, ...readFallbacks(readable)], ready);
+  const built = buildItems(source, mentions, [...read.extras, ...readFallbacks(readable, names)], ready);
   const listing = finish({ whole, words, masked, money, said, built, read });
   return text.length > charactersMost ? { ...listing, doubts: [...listing.doubts, cutShort] } : listing;
 }

@@ -43,7 +43,7 @@ const cuesBefore: readonly RoleCue[] = [
   [
     "postage",
     new RegExp(
-      `(?<![\\p{L}])${postageWord}(?: (?:is|will be|would be|costs?|at|for|of|to (?:uk|ireland|you|mainland|eu)|uk|anywhere|mainland|within the uk|only|approx|about|around|extra|an extra|add|mit|fur|je|each|per item|pro stuck|\\(\\w+\\))){0,3} ?[:=@+-]? ?(?:of |about |an? |extra )?$`,
+      `(?<![\\p{L}])${postageWord}(?: (?:is|will be|would be|costs?|at|for|of|to (?:uk|ireland|you|mainland|eu)|uk|anywhere|mainland|within the uk|only|approx|about|around|extra|an extra|add|mit|fur|possible|moglich|posible|je|each|per item|pro stuck|\\(\\w+\\))){0,3} ?[:=@+-]? ?(?:of |about |an? |extra )?$`,
       "u",
     ),
   ],
@@ -74,7 +74,7 @@ const cuesAfter: readonly RoleCue[] = [
   [
     "postage",
     new RegExp(
-      `^ ?(?:for |extra |to |fur |de |pour |more (?:for|to) |if |or so |on top )*(?:the |uk |mainland |tracked |signed |insured |standard |recorded |flat )*(?:${postageWord}|posting|to be posted|cover (?:postage|p&p|shipping))(?! ?[:=@-]? ?[£€$]? ?\\d)(?! ?(?:is |are )?(?:inc|inkl|compris|free|gratis|paid|on top|extra|ok|or|at cost|possible|not|all in|frei|offert))(?![\\p{L}])`,
+      `^ ?(?:for |extra |to |fur |de |pour |more (?:for|to) |if |or so |on top )*(?:the |uk |mainland |tracked |signed |insured |standard |recorded |flat )*(?:${postageWord}|posting|to be posted|cover (?:postage|p&p|shipping))(?! ?[:=@-]? ?[£€$]? ?\\d)(?! ?(?:de envio )?(?:is |are )?(?:inc|inkl|mogl|gegen|auch|nach|oder|compris|free|gratis|paid|on top|extra|ok|or|at cost|possible|not|all in|frei|offert|en sus|en plus|zzgl|non |nicht|at |a la charge|a charge|tb[cad]|by |depends|available|only|aparte|to be|poss|a cargo))(?![\\p{L}])`,
       "u",
     ),
   ],
@@ -149,10 +149,14 @@ export function readMoney(words: Words): MoneyFound[] {
   const amounts = readAmounts(words);
   const placed = amounts.map((_, at) => place(words.plain, amounts, at)).filter(isPrice);
   const currencies = new Set(placed.flatMap(({ amount }) => amount.currency ?? []));
+  // "A$90 … or $15 post": a bare dollar is the dollar named in full.
+  const dollar = ["AUD", "CAD", "NZD"].find((one) => currencies.has(one));
+  if (dollar !== undefined) currencies.delete("USD");
   const shared = currencies.size === 1 ? ([...currencies][0] as string) : null;
   return placed.map((one) => {
     const { units, start, end } = one.amount;
-    const currency = one.amount.currency ?? shared;
+    const said = one.amount.currency ?? shared;
+    const currency = said === "USD" && dollar !== undefined ? dollar : said;
     const money = currency === null ? null : { amountMinor: minorOf(units, currency), currency };
     const doubt = currency === null ? "A price is given, but not in which currency." : undefined;
     return { role: roleOf(one), units, money, start, end, ...(doubt === undefined ? {} : { doubt }) };

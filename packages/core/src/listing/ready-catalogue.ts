@@ -108,6 +108,7 @@ export function readyCatalogue(models: readonly CatalogueModel[]): ReadyCatalogu
       for (const pieces of own.map((name) => name.filter((word) => !isTradeNoun(word)))) {
         const draft = add(pieces);
         if (draft && !draft.models.includes(model)) draft.models.push(model);
+        if (draft && model.kind === "adapter" && model.adapterFamily) draft.family = model.adapterFamily;
       }
     if (model.adapterFamily) {
       const draft = add(keyOf(model.adapterFamily));

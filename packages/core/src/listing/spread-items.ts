@@ -1,5 +1,5 @@
 import { type ItemDraft, isHeadLike } from "./item-draft.ts";
-import { findLoftLists } from "./loft-lists.ts";
+import { findLoftLists, type LoftList } from "./loft-lists.ts";
 import { findNumberLists } from "./number-lists.ts";
 
 interface Offered {
@@ -27,23 +27,20 @@ function spreadNumbers({ items, plain }: Offered): void {
   }
 }
 
-/** Whether a list of so many lofts may be one of the things named: they are several, and not another number of them. */
-const mayBeSeveral = ({ kind, plural, quantity, number }: ItemDraft, count: number) =>
-  isHeadLike(kind) && number === null && (quantity === null ? plural : quantity.value === count);
+/** Whether a list of lofts may be one of the things named: they are several, and not another number of them. */
+const mayBeSeveral = ({ kind, plural, quantity, number }: ItemDraft, { lofts, marked }: LoftList) =>
+  isHeadLike(kind) && number === null && (quantity === null ? plural && marked : quantity.value === lofts.length);
 
-/** "Wedges 52° and 58°" are two items; where the numbers were a list too, each has its loft in the same order. */
+/** "Wedges 52° and 58°" are two items; where there are as many items already, each has its loft in the same order. */
 function spreadLofts({ items, plain }: Offered): void {
-  for (const { lofts, start, end } of findLoftLists(plain)) {
-    const numbered = items.filter(
-      (item) => item.number !== null && start >= item.first && start <= item.last + 60,
-    );
-    if (numbered.length === lofts.length) {
-      for (const [at, item] of numbered.entries()) item.loft = lofts[at] ?? null;
+  for (const list of findLoftLists(plain)) {
+    const { lofts, start, end } = list;
+    const before = items.filter(({ first, kind }) => first <= start && isHeadLike(kind));
+    if (before.length === lofts.length && before.every(({ type }) => type === before[0]?.type)) {
+      for (const [at, item] of before.entries()) item.loft = lofts[at] ?? null;
       continue;
     }
-    const at = items.findIndex(
-      (item) => mayBeSeveral(item, lofts.length) && end >= item.first - 30 && start <= item.last + 40,
-    );
+    const at = items.findIndex((item) => mayBeSeveral(item, list) && end >= item.first - 30 && start <= item.last + 40);
     const item = items[at];
     if (item) items.splice(at, 1, ...lofts.map((loft) => copyOf(item, { loft, quantity: null })));
   }
