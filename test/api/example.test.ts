@@ -28,6 +28,15 @@ it("comes with a catalogue, prices and books that an import takes back as they a
   }
 });
 
+it("comes with a log of sightings, some of them of each outcome that teaches something", async () => {
+  const app = await firstStart();
+  for (const outcome of ["open", "bought", "sold", "gone"]) {
+    const { body } = await ask(app, "GET", `/api/sightings?outcome=${outcome}`);
+    expect(body.sightings.length, outcome).toBeGreaterThan(0);
+  }
+  expect((await ask(app, "GET", "/api/sightings/export.csv")).status).toBe(200);
+});
+
 it("has books that add up, in the currency of the first costs", async () => {
   const app = await firstStart();
   const { currency } = (await ask(app, "GET", "/api/costs")).body;
