@@ -47,7 +47,8 @@ it("has books that add up, in the currency of the first costs", async () => {
   expect(net).toBe(body.totals.netMinor);
 });
 
-it("has a verdict on each of its listings", async () => {
+// Twenty-five judgements of a whole bench take a while on a busy machine.
+it("has a verdict on each of its listings", { timeout: 120_000 }, async () => {
   const file = `${data}/demo/listings.txt`;
   expect(existsSync(file)).toBe(true);
   const app = await firstStart();
