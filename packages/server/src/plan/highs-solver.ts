@@ -4,9 +4,6 @@ import loadModule, { type Highs, type InitOptions, type Model, type ModelData } 
 /** The package calls itself CommonJS, so the compiler does not see that its default export is the loader itself. */
 const loadHighs = loadModule as unknown as (options?: InitOptions) => Promise<Highs>;
 
-/** From so many columns on, the interior point method beats the simplex by more than the vertex it does not give is worth. */
-const columnsForInteriorPoint = 20_000;
-
 /** A solver of linear programmes by HiGHS, with and without whole columns. Solving blocks the thread it is called on. */
 export async function loadHighsSolver(): Promise<LinearSolver> {
   let highs = await loadHighs();
@@ -32,7 +29,7 @@ function solve(highs: Highs, programme: LinearProgramme, options: SolverOptions)
       time_limit: Math.max(options.seconds, 0.01),
       mip_rel_gap: options.relativeGap,
       mip_abs_gap: 0.5,
-      ...(whole ? {} : linearOptions(programme)),
+      ...(whole ? {} : linearOptions),
     });
     if (whole && options.start !== undefined) model.setSolution({ colValue: options.start });
     runUntil(highs, model, options.shouldStop);
@@ -42,11 +39,11 @@ function solve(highs: Highs, programme: LinearProgramme, options: SolverOptions)
   }
 }
 
-function linearOptions(programme: LinearProgramme): Record<string, string> {
-  return programme.columns.length >= columnsForInteriorPoint
-    ? { solver: "ipm", run_crossover: "off" }
-    : { solver: "choose" };
-}
+/**
+ * Doing nothing is always allowed, so the primal simplex starts from it. On plans of 8,000 to 100,000 columns that is several
+ * times faster than the dual simplex, the interior point method or either after presolving.
+ */
+const linearOptions = { solver: "simplex", simplex_strategy: 4, presolve: "off" };
 
 function runUntil(highs: Highs, model: Model, shouldStop: (() => boolean) | undefined): void {
   const { simplexInterrupt, ipmInterrupt, mipInterrupt } = highs.constants.callbackType;
@@ -66,13 +63,12 @@ function answerOf(highs: Highs, model: Model, whole: boolean): LinearAnswer {
   const feasible = model.info.get("primal_solution_status") === highs.constants.solutionStatus.feasible;
   const solution = model.getSolution();
   const bound = whole ? Number(model.info.get("mip_dual_bound")) : null;
-  const dual = model.info.get("dual_solution_status") === highs.constants.solutionStatus.feasible;
   return {
     status,
     values: feasible ? Array.from(solution.colValue) : null,
     objective: feasible ? model.getObjectiveValue() : null,
     bound: bound !== null && Number.isFinite(bound) ? bound : null,
-    prices: !whole && (dual || status === "best") ? Array.from(solution.rowDual) : null,
+    prices: whole ? null : Array.from(solution.rowDual),
   };
 }
 
