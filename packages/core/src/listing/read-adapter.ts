@@ -1,4 +1,4 @@
-import { followDenial } from "./denial.ts";
+import { type Denial, followDenial } from "./denial.ts";
 import type { ListingItem } from "./listing.ts";
 import type { FactReader } from "./mention.ts";
 import { findPhrases, type Phrase, pattern } from "./phrases.ts";
@@ -56,12 +56,13 @@ export const readAdapter: FactReader = ({ plain }) => {
   if (found.length === 0) return [];
   const { isDenied } = followDenial(plain);
   return found.flatMap(({ value, start, end }) => {
-    const none = value === "none" || isDenied(start) || isDenied(lastWordIn(plain, start, end));
+    const none = value === "none" || isDenied(start) || isDeniedInside(isDenied, plain, start, end);
     if (value === "only-if-denied" && !none) return [];
     return [{ field: "adapter" as const, value: none ? ("none" as const) : ("fitted" as const), start, end }];
   });
 };
 
-function lastWordIn(plain: string, start: number, end: number): number {
-  return Math.max(start, start + plain.slice(start, end).search(/\S+$/));
+function isDeniedInside(isDenied: Denial, plain: string, start: number, end: number): boolean {
+  const lastWord = plain.lastIndexOf(" ", end - 1) + 1;
+  return lastWord > start && isDenied(lastWord);
 }

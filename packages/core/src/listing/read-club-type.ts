@@ -114,26 +114,35 @@ const withNumber: readonly Phrase<Said>[] = [
   { pattern: pattern`${pulled}(?<at>[1-9]\s*-?\s*(?:${wood}|w))\b`, value: say("fairway") },
   { pattern: pattern`${pulled}(?<at>[1-9]\s*-?\s*(?:${hybrid}|h))\b`, value: say("hybrid") },
   {
-    pattern: pattern`(?<=\birons?\b[^.;\n]{0,40},\s*)(?<numbers>(?<first>[2-5])\s*-\s*(?<last>[6-9]))(?=\s*(?:[,.;)\n]|$))`,
+    pattern: pattern`(?=\d)(?<=\birons?\b[^.;\n]{0,40},\s*)(?<numbers>(?<first>[2-5])\s*-\s*(?<last>[6-9]))(?=\s*(?:[,.;)\n]|$))`,
     value: (match) => ({ ...numbered("iron")(match), clubNumber: rangeOf(match) }),
   },
   {
     pattern: pattern`\b(?:set|lot|bundle|box|bag|pile|total|batch|bunch|all|choice|selection)\s+(?:of\s+)?\d{1,2}\s*(?<at>${wood})\s+heads\b`,
     value: say("fairway"),
   },
-  { pattern: pattern`(?<!${counted})(?<![\w.,-])\d{1,2}\s+(?<at>wood)\s+heads\b`, value: say("fairway") },
   {
-    pattern: pattern`(?<!${counted})(?<![\w.,-])\d{1,2}\s+(?<at>iron)\s+(?:heads|shafts)\b`,
+    pattern: pattern`(?=\d)(?<!${counted})(?<![\w.,-])\d{1,2}\s+(?<at>wood)\s+heads\b`,
+    value: say("fairway"),
+  },
+  {
+    pattern: pattern`(?=\d)(?<!${counted})(?<![\w.,-])\d{1,2}\s+(?<at>iron)\s+(?:heads|shafts)\b`,
     value: say("iron"),
   },
   {
-    pattern: pattern`(?<!${counted})(?<![\w.,-])\d{1,2}\s+(?<at>hybrid)\s+(?:heads|shafts)\b`,
+    pattern: pattern`(?=\d)(?<!${counted})(?<![\w.,-])\d{1,2}\s+(?<at>hybrid)\s+(?:heads|shafts)\b`,
     value: say("hybrid"),
   },
   { pattern: pattern`${several}\s*-?\s*(?:fairway\s+)?${wood}s\b`, value: numbered("fairway") },
   { pattern: pattern`${several}\s*-?\s*${hybrid}s\b`, value: numbered("hybrid") },
-  { pattern: pattern`(?<=\b${counted})(?<numbers>[1-9])\s*-?\s*${wood}s\b`, value: numbered("fairway") },
-  { pattern: pattern`(?<=\b${counted})(?<numbers>[1-9])\s*-?\s*${hybrid}s\b`, value: numbered("hybrid") },
+  {
+    pattern: pattern`(?=\d)(?<=\b${counted})(?<numbers>[1-9])\s*-?\s*${wood}s\b`,
+    value: numbered("fairway"),
+  },
+  {
+    pattern: pattern`(?=\d)(?<=\b${counted})(?<numbers>[1-9])\s*-?\s*${hybrid}s\b`,
+    value: numbered("hybrid"),
+  },
   {
     pattern: pattern`\b(?:set|lot|bundle|box|bag|pile|total|batch|bunch|all|selection)\s+of\s+(?:\d{1,2}|${one})\s*(?<at>${iron}s)\b`,
     value: say("iron"),
@@ -152,7 +161,7 @@ const withNumber: readonly Phrase<Said>[] = [
   },
   { pattern: pattern`${oneOrMore}(?:\s*-?\s*${iron}(?<!s)|-?i)(?![\w'/])`, value: numbered("iron") },
   {
-    pattern: pattern`(?<=\b(?:pair\s+of|both|two|\dx|\d\sx|x\d)\s+(?:\w+\s+)?)(?<numbers>[1-9])\s*-?\s*${iron}s\b`,
+    pattern: pattern`(?=\d)(?<=\b(?:pair\s+of|both|two|\dx|\d\sx|x\d)\s+(?:\w+\s+)?)(?<numbers>[1-9])\s*-?\s*${iron}s\b`,
     value: numbered("iron"),
   },
   {

@@ -47,6 +47,11 @@ checkReader(readExtras, [
   ["headcover available for £5"],
   ["wrench sold separately"],
   ["3 wood cover", "cover = true"],
+  ["RH, w/hc, 45in", "hc = true"],
+  ["45.5 in playing length, cover\nRH", "cover = true"],
+  ["graphite, cover yes", "cover = true"],
+  ["graphite, cover no", "cover = false"],
+  ["no cracks comes with cover and the tool", "cover = true", "tool = true"],
   ["tool box"],
 ]);
 

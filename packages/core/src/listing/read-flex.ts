@@ -41,7 +41,7 @@ const phrases: readonly Phrase<Flex>[] = [
   // Words that are no flex.
   { pattern: pattern`\b${notRegularFlex}`, value: null },
   {
-    pattern: pattern`\b${stiff}\s+${notStiffFlex}\b|\b(?:tip|butt|hand|mid)[\s-]+${stiff}\b(?!\s+(?:flex|shaft))|\b(?:bit|little|too|feels?|quite|getting|gone|went|rather|bored|scared|back's|back\s+is|not)\s+(?:a\s+)?(?:bit\s+|too\s+|very\s+|quite\s+)?${stiff}\b(?!\s+(?:flex|shaft|graphite|steel))`,
+    pattern: pattern`\b${stiff}[^\S\n]+${notStiffFlex}\b|\b(?:tip|butt|hand|mid)[\s-]+${stiff}\b(?!\s+(?:flex|shaft))|\b(?:bit|little|too|feels?|quite|getting|gone|went|rather|bored|scared|back's|back\s+is|not)\s+(?:a\s+)?(?:bit\s+|too\s+|very\s+|quite\s+)?${stiff}\b(?!\s+(?:flex|shaft|graphite|steel))`,
     value: null,
   },
   {
@@ -61,7 +61,7 @@ const phrases: readonly Phrase<Flex>[] = [
   },
   { pattern: pattern`(?<![\w'.&/])(?<at>r\s?\+)(?![\w&])`, value: "regular-plus" },
   {
-    pattern: pattern`\bfirm\s*-?\s*(?:${flex}|shaft)\b|\b${flex}\s*[:=(-]?\s*firm\b|(?<=\d\s?${grams}\s{0,9})firm\b(?!\s+(?:price|offer|on))`,
+    pattern: pattern`\bfirm\s*-?\s*(?:${flex}|shaft)\b|\b${flex}\s*[:=(-]?\s*firm\b|(?=f)(?<=\d\s?${grams}\s{0,9})firm\b(?!\s+(?:price|offer|on))`,
     value: "regular-plus",
   },
   {
@@ -114,7 +114,7 @@ const phrases: readonly Phrase<Flex>[] = [
     value: flexOf,
   },
   {
-    pattern: pattern`(?<!\b(?:size|for|pay|was|now|only|asking)\s{1,9})\b(?!(?:size|for|pay|was|now|only|asking|about|than)\b)[a-z]\w*\s+(?:[a-z]{1,4}\s+)?[3-9]\d(?:\s*[-/(]\s*|\s+)(?<at>[ax])(?![\w'+&])${clauseEnd}(?!\s*\d)`,
+    pattern: pattern`\b(?<!\b(?:size|for|pay|was|now|only|asking)\s{1,9})\b(?!(?:size|for|pay|was|now|only|asking|about|than)\b)[a-z]\w*\s+(?:[a-z]{1,4}\s+)?[3-9]\d(?:\s*[-/(]\s*|\s+)(?<at>[ax])(?![\w'+&])${clauseEnd}(?!\s*\d)`,
     value: flexOf,
   },
   {
@@ -129,7 +129,7 @@ const phrases: readonly Phrase<Flex>[] = [
   },
   { pattern: pattern`\b${senior}(?:\s*-?\s*${flex}\b)?(?![\w'])`, value: "senior" },
   {
-    pattern: pattern`\b${ladies}\s*-?\s*(?:graphite\s+|lightweight\s+|lite\s+)?(?:${flex}|shaft|schaft)\b|\b${flex}\s*[:=(-]?\s*${ladies}(?![\w'])|\bdamenschaft\b|(?<=\d\s?${grams}\s{0,9})${ladies}(?![\w'])`,
+    pattern: pattern`\b${ladies}\s*-?\s*(?:graphite\s+|lightweight\s+|lite\s+)?(?:${flex}|shaft|schaft)\b|\b${flex}\s*[:=(-]?\s*${ladies}(?![\w'])|\bdamenschaft\b|(?=[lwdf])(?<=\d\s?${grams}\s{0,9})${ladies}(?![\w'])`,
     value: "ladies",
   },
   { pattern: pattern`\b${regular}(?:\s*-?\s*${flex}\b)?(?![\w'])`, value: "regular" },

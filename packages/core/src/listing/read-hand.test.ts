@@ -23,6 +23,7 @@ checkReader(readHand, [
   ["cack handed hybrid", "cack handed = left"],
   ["corrie fisted", "corrie fisted = left"],
   ["mollydooker special", "mollydooker = left"],
+  ["rite handed", "rite handed = right"],
   ["hand: right", "right = right"],
   ["Dexterity - Left", "Left = left"],
   ["mens right", "right = right"],

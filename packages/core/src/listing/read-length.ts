@@ -47,7 +47,7 @@ const worded = `(?<number>${figuresOrWords})`;
 const notLength =
   "(?!\\s*-?\\s*(?:long\\s+)?(?:tube|box|parcel|package|tv|screen|monitor|waist|chest|bag|net|rack|x\\s*\\d|by\\s+\\d|grip\\s+length|leg|chain))";
 const notClub =
-  "(?<!\\b(?:tube|box|parcel|package|tv|waist|chest|size|bag|height|inseam|rack|leg|screen)\\s*(?:is|of|:|=|-|,|size)?\\s*)";
+  "(?=[\\da-z])(?<!\\b(?:tube|box|parcel|package|tv|waist|chest|size|bag|height|inseam|rack|leg|screen)\\s*(?:is|of|:|=|-|,|size)?\\s*)";
 
 const phrases: readonly Phrase<Said>[] = [
   {
@@ -77,15 +77,15 @@ const phrases: readonly Phrase<Said>[] = [
     value: contextOf,
   },
   {
-    pattern: pattern`(?<![£€$#]\s?)(?<at>${number})\s+(?=(?:tip[\s-]+to[\s-]+(?:butt|grip|end)|butt[\s-]+to[\s-]+tip|end[\s-]+to[\s-]+end|overall|uncut|raw\b|long\b|(?:inc|incl|including|with|without|w/|w/o|excl|excluding)\s+(?:the\s+|a\s+|\w+\s+\d\s+)?(?:adapt[eo]r|sleeve)|playing\s+length|in\s+length))`,
+    pattern: pattern`(?=\d)(?<![£€$#]\s?)(?<at>${number})\s+(?=(?:tip[\s-]+to[\s-]+(?:butt|grip|end)|butt[\s-]+to[\s-]+tip|end[\s-]+to[\s-]+end|overall|uncut|raw\b|long\b|(?:inc|incl|including|with|without|w/|w/o|excl|excluding)\s+(?:the\s+|a\s+|\w+\s+\d\s+)?(?:adapt[eo]r|sleeve)|playing\s+length|in\s+length))`,
     value: contextOf,
   },
   {
-    pattern: pattern`(?<![£€$#]\s?)(?<![\d.,/-])(?<at>(?<number>(?:3[3-9]|4[0-8])(?:\s?[½¼¾⅛⅜⅝⅞]|(?:\s|-)(?:1/2|1/4|3/4|[1357]/8))))(?![\d°/])(?!\s*(?:°|deg|cm|mm|euro|quid))`,
+    pattern: pattern`(?=\d)(?<![£€$#]\s?)(?<![\d.,/-])(?<at>(?<number>(?:3[3-9]|4[0-8])(?:\s?[½¼¾⅛⅜⅝⅞]|(?:\s|-)(?:1/2|1/4|3/4|[1357]/8))))(?![\d°/])(?!\s*(?:°|deg|cm|mm|euro|quid))`,
     value: contextOf,
   },
   {
-    pattern: pattern`(?<!(?:£|€|\$|#|\b(?:asking|for|pay|was|now|of|eur|usd|gbp|postage|post|p&p|plus|paid|price|offers?|size|d|c)\s*:?)\s{0,9})(?<![\d.,/:+-])(?<at>(?<number>4[0-7][.,](?:5|25|75)))(?![\d°]|[.,]\d)(?!\s*(?:°|\*|deg|grad|cm|mm|m\b|g\b|gr|kg|€|£|\$|eur|quid|pounds|gbp|usd|dollars|%|/|x\s?\d|-\s?\d|miles|km|mph))`,
+    pattern: pattern`(?=4)(?<!(?:£|€|\$|#|\b(?:asking|for|pay|was|now|of|eur|usd|gbp|postage|post|p&p|plus|paid|price|offers?|size|d|c)\s*:?)\s{0,9})(?<![\d.,/:+-])(?<at>(?<number>4[0-7][.,](?:5|25|75)))(?![\d°]|[.,]\d)(?!\s*(?:°|\*|deg|grad|cm|mm|m\b|g\b|gr|kg|€|£|\$|eur|quid|pounds|gbp|usd|dollars|%|/|x\s?\d|-\s?\d|miles|km|mph))`,
     value: bareOf,
   },
 ];

@@ -47,6 +47,7 @@ function doubted(match: RegExpExecArray): Said | null {
 }
 
 const phrases: readonly Phrase<Said>[] = [
+  { pattern: pattern`(?<![\d.,])\d{1,2}(?:[.,]5)?\s*or\s*\d{1,2}(?:[.,]5)?${toSign}`, value: null },
   // Ranges of settings, and angles that are no loft.
   {
     pattern: pattern`(?<![\d.,])\d{1,2}(?:[.,]\d{1,2})?\s*(?:${sign}\s*)?(?:-|to|bis|/(?=\s*\d{1,2}(?:[.,]\d)?\s*(?:adjust|range)))\s*\d{1,2}(?:[.,]\d{1,2})?(?:${toSign}|(?=\s*(?:adjustable|adj\b|range|loft|verstellbar|reglable))|(?<=\b(?:adjustable|adj\.?|adjusts?|adjustability|range|setting|settings|verstellbar|reglable|loft)\s*(?:from|of|range|:|loft|von|de|between)?\s*[\d.,]{1,5}\s*(?:-|to|bis)\s*[\d.,]{1,5}))(?!\s*bounce)`,

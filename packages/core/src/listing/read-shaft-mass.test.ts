@@ -18,6 +18,8 @@ checkReader(readShaftMass, [
   ["shaft weight: 65", "65 = 65"],
   ["head only, 60g shaft separate", "60g = 60"],
   ["new grip 60g shaft", "60g = 60"],
+  ["reg 60g. No headcover", "60g = 60"],
+  ["RH,65g,stiff", "65g = 65"],
   ["head 198g"],
   ["head weighs 198 g"],
   ["7 iron head 262g"],
