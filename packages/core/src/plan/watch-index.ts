@@ -41,7 +41,7 @@ export function watchIndex(
     return listing.items.flatMap((item, at) => {
       const model = finder.byId(item.modelId);
       const family = item.adapterFamily ?? model?.adapterFamily ?? undefined;
-      const keys = kindsOf(item).flatMap((kind) => [keyOf(kind, family), keyOf(kind, undefined)]);
+      const keys = [keyOf(item.kind, family), keyOf(item.kind, undefined)];
       const near = [...new Set(keys)].flatMap((key) => byKey.get(key) ?? []);
       return near
         .filter((watch) => isAt(watch, place) && answersWant(item, model, wantOf(watch)))
@@ -51,9 +51,6 @@ export function watchIndex(
 }
 
 const keyOf = (kind: string, family: unknown) => `${kind} ${typeof family === "string" ? family : ""}`;
-
-/** A complete club answers for the shaft in it. */
-const kindsOf = ({ kind }: ListingItem) => (kind === "club" ? ["club", "shaft"] : [kind]);
 
 const isAt = (watch: Watch, place: string | undefined) =>
   watch.place === undefined || watch.place.trim().toLowerCase() === place?.trim().toLowerCase();
