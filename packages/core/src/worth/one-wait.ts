@@ -180,15 +180,15 @@ function pricePrior(want: Want, sale: Sale, context: DealContext) {
     : { medianMinor: Math.max(1, price * priorShare), sigmaLog: priorSigmaLog, weight: priorWeight };
 }
 
-/** What is done when the part comes: it is screwed in where it has its adapter, glued where it has none. */
+/** What is done when the part comes, in the steps that building counts: it is screwed in where it has its adapter, glued where it has none. */
 function workFor({ kind, needs }: Want, { input }: DealContext): WorkRow[] {
-  const screwed = ["screw-in", "check-club"];
-  const glued = ["clean-bore", "clean-tip", "bond-tip", "butt-trim", "grip-on", "check-club"];
+  const screwed = ["screw-in"];
+  const glued = ["clean-bore", "clean-tip", "bond-tip", "butt-trim", "grip-on"];
   const byKind = {
     head: screwed,
     adapter: ["clean-tip", "bond-tip", ...screwed],
     shaft: needs["adapter.family"] === undefined ? glued : screwed,
-    grip: ["grip-on", "check-club"],
+    grip: ["grip-on"],
   };
   return byKind[kind].flatMap((name) => input.reference.work.find(({ step }) => step === name) ?? []);
 }
