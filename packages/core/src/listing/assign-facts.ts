@@ -1,5 +1,5 @@
 import { clausesOf, type Stretch } from "./clauses.ts";
-import { type ItemDraft, itemsAbout } from "./item-draft.ts";
+import { type ItemDraft, isHeadLike, itemsAbout } from "./item-draft.ts";
 import { canHave } from "./item-fields.ts";
 import type { Mention } from "./mention.ts";
 import type { Absorbed } from "./read-items.ts";
@@ -35,6 +35,15 @@ function sentenceAt(plain: string, at: number): Stretch {
   return { start, end: rest ? at + rest.index : plain.length };
 }
 
+const ofEach: ReadonlySet<string> = new Set(["hand", "flex", "shaftMaterial"]);
+
+/** "Driver, 3w & 5w RH": behind things named one right after another, a fact is said of each. */
+function endsTightList(items: readonly ItemDraft[], { field, start }: Mention): boolean {
+  const last = items.at(-1);
+  if (!last || start < last.last || !ofEach.has(field)) return false;
+  return items.every(({ first, kind }, at) => isHeadLike(kind) && ( at === 0 || first - (items[at - 1]?.last ?? 0) <= 8));
+}
+
 /** Whether a fact is said of all the things at once. */
 function isOfAll({ plain, items }: Sheet, mention: Mention, clauses: readonly Stretch[]): boolean {
   if (items.length < 2) return false;
@@ -50,6 +59,7 @@ function isOfAll({ plain, items }: Sheet, mention: Mention, clauses: readonly St
     return true;
   // A hand in a sentence of its own is the hand of all: "Right handed."
   const alone = !items.some(({ first, last }) => isWithin(sentence, first) || isWithin(sentence, last - 1));
+  if (endsTightList(items, mention)) return true;
   if (!alone) return false;
   if (mention.field === "hand") return true;
   const hasHand = /(?<![\p{L}])(?:rh|lh|right|left)(?![\p{L}])/u.test(plain.slice(sentence.start, sentence.end));

@@ -9,6 +9,10 @@ import type { MoneyFound } from "./read-money.ts";
 export interface ItemSource {
   /** The prepared words with the names of the catalogue blanked out. */
   readonly plain: string;
+  /** The same words with "¤" where a sum of money stands. */
+  readonly marked: string;
+  /** The same words with the names as letters, where it matters that a word stands there. */
+  readonly solid: string;
   readonly phrases: readonly NounPhrase[];
   readonly names: readonly NameFound[];
   readonly money: readonly MoneyFound[];
@@ -45,6 +49,10 @@ export interface AnchorCues {
   readonly counted: boolean;
   /** "… included". */
   readonly included: boolean;
+  /** "Shaft:". */
+  readonly labelled: boolean;
+  /** "Complete driver". */
+  readonly complete: boolean;
   /** A price right behind it. */
   readonly pricedClose: boolean;
 }
@@ -60,7 +68,7 @@ export interface Anchor extends Stretch {
 const articles =
   "(?:(?:the|an?|my|any|all|your|his|her|our|old|other|most|some|new|newer|these|those|this|that|same|of|various|older|modern|standard|current|previous|matching|original|der|die|das|den|dem|einen?|einem|einer|meine[nrm]?|mon|ma|mes|les?|la|un|una|une|los|las|mi|stiff|regular|broken|left|right|hand|handed|rh|lh) ){0,4}";
 const foreignJoin = new RegExp(
-  `(?<![\\p{L}])(?:(?<!looking |wanted |searching |search |hunting |\\d |asking |market |selling |quid |euros? |each |both |p&p |postage |shipping |post )for|from|off(?: of)?|out of|to (?:fit|suit)|fits?|suits?|suiting|suitable for|fitting|into|pulled(?: from| off| out of)?|removed from|taken (?:from|off|out of)|came (?:with|off|from|out of|on|in)|was (?:in|on)|belongs to|used (?:in|on|with)|compatible with|to go (?:in|on|with)|works (?:in|with|on)|goes (?:in|on)|matches|fur|fuer|passend (?:fur|zu|auf)|passt (?:fur|in|auf|zu|an)|in (?=my |an? |the |our |his )|aus(?: dem| einem| meinem)?|vom|von|pour|compatible|provient (?:de|d'un)|para|compatible con|de un|issue? d'un|d'un)[ :]{0,2}${articles}(?:[\\p{L}]{0,14} )?$`,
+  `(?<![\\p{L}])(?:(?<!¤ ?|looking |wanted |searching |search |hunting |\\d |asking |market |selling |quid |euros? |each |both |p&p |postage |shipping |post )for|from|off(?: of)?|out of|to (?:fit|suit)|fits?|suits?|suiting|suitable for|fitting|into|pulled(?: from| off| out of)?|removed from|taken (?:from|off|out of)|came (?:with|off|from|out of|on|in)|was (?:in|on)|belongs to|used (?:in|on|with)|compatible with|to go (?:in|on|with)|works (?:in|with|on)|goes (?:in|on)|matches|fur|fuer|passend (?:fur|zu|auf)|passt (?:fur|in|auf|zu|an)|in (?=my |an? |the |our |his )|aus(?: dem| einem| meinem)?|vom|von|pour|compatible|provient (?:de|d'un)|para|compatible con|de un|issue? d'un|d'un)[ :]{0,2}${articles}(?:[\\p{L}]{0,14} )?$`,
   "u",
 );
 const withJoin =
@@ -70,7 +78,7 @@ const listJoin =
 const negated =
   /(?<![\p{L}])(?:no|not|without|w\/o|minus|less|missing|lacks?|excluding|excl|needs(?: an?)?|require[sd]?(?: an?)?|ohne|kein(?:e|en)?|sans|pas d[e']|sin|wanting an?|just needs an?)[ .:]{0,2}(?:the |an? |any |its |original |new |of |matching )*(?:(?:shaft|adapter|sleeve|grip|head|cover|headcover|wrench|tool|schaft|manche|varilla)s?(?:,| and| or|\/| &| oder| ni| ou|\/) ?)*$/u;
 const deniedAfter =
-  /^ ?(?:is |are |was |has been |were |:|-)? ?(?:not (?:included|inc|incl|supplied)|no longer|missing|removed|gone|snapped|broken off|sold|excluded|sold separately|nicht dabei|non compris|no incluid\p{L})/u;
+  /^ ?(?:is |are |was |has been |were |:|-)? ?(?:(?:\p{L}+ ){0,4}not (?:be )?(?:included|inc|incl|supplied|for sale|part of|in the sale)|(?:only )?for (?:display|illustration|photo|demo|picture)|shown (?:only )?for|no longer|missing|removed|gone|snapped|broken off|sold|excluded|sold separately|nicht dabei|non compris|no incluid\p{L})/u;
 const another =
   /(?<![\p{L}])(?:spare|extra|additional|second|another|other|also (?:a|an|have|selling|for sale|got)|separate(?:ly)?|loose|individual|a further|2nd)[ :]{0,2}(?:\p{L}+ ){0,2}$/u;
 const numbered =
@@ -105,13 +113,14 @@ const leadsLine = (plain: string, previous: number, start: number) =>
   previous === 0 || plain.slice(previous, start).includes("\n");
 
 function cuesOf(
-  { plain, money }: ItemSource,
-  { start, end }: Stretch,
+  { plain, marked, money }: ItemSource,
+  { start, end, phrase }: Bare,
   previous: number,
   next: number,
 ): AnchorCues {
-  const before = squeezed(plain.slice(Math.max(0, start - 140), start));
-  const after = squeezed(plain.slice(end, end + 60));
+  const nounEnd = phrase?.end ?? end;
+  const before = squeezed(marked.slice(Math.max(0, start - 140), start));
+  const after = squeezed(marked.slice(end, end + 60));
   const line = before.slice(before.lastIndexOf("\n") + 1);
   const sentence = line.slice(Math.max(line.lastIndexOf(". "), line.lastIndexOf("; ")) + 1);
   const lineStart = before.includes("\n") || start <= 140;
@@ -130,6 +139,8 @@ function cuesOf(
       /^(?: \p{L}+){0,2} ?(?:is |are |also )?(?:included|inc|incl|with it|with them|thrown in|yes|supplied)(?![\p{L}])/u.test(
         after,
       ),
+    labelled: /^ ?:/u.test(plain.slice(labelEnd)),
+    complete: /(?:complete|whole|assembled|fully built|ready to play|komplett\p{L}*|complet|completo) (?:golf )?$/u.test(before),
     pricedClose: isPriced(money, end, end + 5),
     bracketed: /[(] ?$/u.test(line) && /^ ?[)]/u.test(after),
     counted: /(?:^|[,;:+&\n(-]|and|plus|und|et|y) ?(?:[1-9]|[12]\d|one) ?x? $/u.test(before),

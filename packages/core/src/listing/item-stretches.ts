@@ -1,6 +1,6 @@
 import type { ItemDraft } from "./item-draft.ts";
 
-const breaks: readonly RegExp[] = [/\n/gu, /[;|] ?|[.!?] (?=\p{L}|\d|\()/gu];
+const breaks: readonly RegExp[] = [/\n/gu, /[;|] ?|[.!?] (?=\p{L}|\d|\(|$)/gu];
 const connectives = / and | & | plus | also | \+ | und | et |\+/gu;
 const weak = /, | - | [(]/gu;
 /** A joining word with only a few words between it and the thing: those belong to the thing. */

@@ -11,7 +11,7 @@ const join = "(?:,? ?(?:and|&|\\+|und|et|y) ?|, ?|/)";
 const list = `${one}(?:${join}${one})+`;
 const nouns =
   "(?:irons?|woods?|hybrids?|rescues?|wedges?|fairways?(?: woods?)?|eisen|fers?|hierros?|holz(?:er)?|bois|maderas?)";
-const parts = "(?:[ ,-]*(?:heads?|shafts?|covers?|headcovers?|clubs?))?(?:[ ,(]*only\\)?)?";
+const parts = "(?:[ ,-]*(?:heads?|shafts?|covers?|headcovers?|clubs?|sets?))?(?:[ ,(]*only\\)?)?";
 
 const patterns = [
   new RegExp(`(?<![\\p{L}\\d.,£€$/-])${list}(?= ${nouns}(?![\\p{L}]))`, "gu"),
@@ -51,7 +51,7 @@ export function clubNumberIn(noun: string): string | null {
   const letters = wedgeLetters.find(([pattern]) => pattern.test(noun));
   if (letters) return letters[1];
   const digits = noun.match(/\d+/gu) ?? [];
-  return digits.length === 1 && !/[-]|(?:pw|sw|aw|gw)/u.test(noun.replace(/^\d-?\p{L}/u, ""))
+  return digits.length === 1 && !/(?:-|to|thru) ?(?:[pslagu]w|p$)|\d ?[pslagu]w|pitching/u.test(noun)
     ? (digits[0] ?? null)
     : null;
 }

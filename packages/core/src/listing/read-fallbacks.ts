@@ -27,6 +27,9 @@ function loftsBehind(plain: string, names: readonly NameFound[]): Mention[] {
   });
 }
 
+/** A clause that is nothing but this word. */
+const aloneInClause = /(?<=(?:^|[,.;:|(\n/-]) ?)(?:left|right|ladies'?|ladys|lady|womens|women's)(?= ?(?:[,.;|)\n/]|$| - ))/gu;
+
 /** Facts said in words that may say something else too; they count only where nothing else says that fact. */
 export function readFallbacks({ plain }: Words, names: readonly NameFound[]): Mention[] {
   const ranges = Array.from(
@@ -47,5 +50,10 @@ export function readFallbacks({ plain }: Words, names: readonly NameFound[]): Me
       end: index + words.length,
     }),
   );
-  return [...ranges, ...numbers, ...loftsBehind(plain, names)];
+  const words = Array.from(plain.matchAll(aloneInClause), ({ 0: said, index }): Mention => {
+    const at = { start: index, end: index + said.length };
+    if (/^(?:ladies|ladys|womens|lady|women's|ladies')$/u.test(said)) return { field: "flex", value: "ladies", ...at };
+    return { field: "hand", value: said.startsWith("l") ? "left" : "right", ...at };
+  });
+  return [...words, ...ranges, ...numbers, ...loftsBehind(plain, names)];
 }

@@ -41,7 +41,7 @@ const nextPhrase = ({ phrases, plain }: State, { end }: Stretch) =>
 /** How many of the thing at an anchor, reading back no further than `from`. */
 function quantityAt(state: State, anchor: Anchor, from: number): QuantityFound | null {
   const { start, end, phrase } = anchor;
-  const whole = { start, end, plural: phrase?.plural ?? false };
+  const whole = { start, end, plural: phrase ? phrase.plural : !isHeadLike(anchor.kind) };
   const before = readQuantity(state.plain, whole, from, end);
   return before ?? readQuantity(state.plain, phrase ?? whole, from, nextPhrase(state, anchor));
 }
@@ -69,7 +69,7 @@ function itemFrom(state: State, anchor: Anchor): ItemDraft {
     heading: null,
     own: cues.priced || cues.numbered || cues.another,
     named: phrase !== null,
-    outright: phrase?.part ?? false,
+    outright: (phrase?.part ?? false) || cues.complete,
     plural: phrase?.plural ?? false,
   };
 }
@@ -200,7 +200,9 @@ function addShaft(state: State, current: ItemDraft, anchor: Anchor): void {
   if (current.kind === "head") {
     // Only a model named, and a shaft described: "Ombrel 10.5, regular shaft".
     const ofUnnamed = !current.named && anchor.name === null && !/[\n+&]|(?<![\p{L}])(?:and|plus)(?![\p{L}])/u.test(gapBefore(state, current, anchor));
-    const fitted = (cues.joined || ofUnnamed) && !cues.another && !cues.counted && phrase !== null;
+    // "Head: … Shaft: … Grip: …" are the parts of one club.
+    const labels = cues.labelled && /^ ?:/u.test(state.plain.slice(current.kindAt.end));
+    const fitted = (cues.joined || ofUnnamed || labels) && !cues.another && !cues.counted && phrase !== null;
     if (!fitted) return begin(state, anchor);
     current.kind = "club";
     current.kindAt = phrase;
@@ -239,6 +241,9 @@ function noteExtra({ extras }: State, { kind, phrase }: Anchor, value: boolean):
 /** After a shaft, a cover or the like: what it is for, or a club of its own. */
 function addHeadBeside(state: State, current: ItemDraft, anchor: Anchor): void {
   const { cues, phrase, name } = anchor;
+  // "Iron shafts, 3-PW".
+  const again = isClubType(anchor) && current.type === phrase?.type && phrase !== null && clubNumberIn(state.plain.slice(phrase.start, phrase.end)) === null;
+  if (again && !cues.pricedClose) return mention(state, current, anchor);
   if (phrase?.part === true && phrase.type === null && (cues.described || !cues.listed) && !cues.priced)
     return;
   const qualifies = phrase !== null && !phrase.part && name === null && !(cues.priced && current.own) && !cues.listed;
@@ -253,6 +258,9 @@ function addHeadLike(state: State, current: ItemDraft, anchor: Anchor): void {
   const bareHead = phrase?.part === true && phrase.type === null && anchor.name === null;
   if (bareHead) {
     if (cues.another || cues.numbered || cues.counted) return begin(state, anchor);
+    const close = /^ ?(?:\d+(?:[.,]\d+)?)?[°*"]?(?: ?(?:deg(?:rees?)?|rh|lh|right|left|hand(?:ed)?|golf|club))* $/u;
+    const behind = close.test(gapBefore(state, current, anchor)) && !current.outright;
+    if (behind) return join(state, current, anchor);
     if (!current.outright && !cues.described && (cues.only || !current.named || phrase.plural))
       join(state, current, anchor);
     return;
@@ -312,6 +320,10 @@ function add(state: State, anchor: Anchor): void {
     (current.plural || current.heading !== null)
   )
     return addCoverFor(state, current, anchor);
+  const ofSameKind = phrase === null && anchor.name?.models.some((model) => model.kind === current.kind) === true;
+  if (ofSameKind && !cues.foreign && modelNameOf(current) === null) return join(state, current, anchor);
+  if (cues.foreign && phrase === null && anchor.name?.family != null) return mention(state, current, anchor);
+  if (continuesForeign(state, anchor)) return absorb(state, current, anchor, phrase?.type ?? null);
   if (
     (cues.foreign || (cues.bracketed && isClubType(anchor) && !isHeadLike(current.kind))) &&
     !(cues.pricedClose && current.own)
@@ -338,6 +350,13 @@ function shareParts({ items, plain }: State): void {
     const before = items[at - 1] as ItemDraft;
     const between = plain.slice(before.last, item.first).replace(/ {2,}/gu, " ");
     const shares = item.outright && item.plural && before.kind === "club" && before.named && !before.outright;
+    // "Ombrel & Skerrick driver heads".
+    if (!before.named && isHeadLike(before.kind) && item.plural && item.type && between.trim() !== "" && listGap.test(between)) {
+      before.type = item.type;
+      before.typeAt = item.typeAt;
+      before.kind = item.kind;
+      before.named = true;
+    }
     if (!shares || between.trim() === "" || !listGap.test(between)) continue;
     before.kind = item.kind;
     before.kindAt = item.kindAt;
@@ -370,6 +389,6 @@ export function readItems(source: ItemSource): ItemsRead {
   dropEarlyAccessories(state);
   shareParts(state);
   spreadItems(state);
-  setStretches(state);
+  setStretches({ items: state.items, plain: source.solid });
   return { items: state.items, absorbed: state.absorbed, extras: state.extras };
 }

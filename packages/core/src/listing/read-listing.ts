@@ -245,8 +245,12 @@ export function readListing(text: string, catalogue: readonly CatalogueModel[] |
   );
   const foreign = foreignStretches(masked.plain, said?.value ?? null);
   const unpriced = maskWords(masked, money);
+  // Names stay words to the small readers ("with ▢▢ adapter"), only not words they know.
+  const readable = maskWords(maskWords(words, maskOf(names, words), "q"), money);
   const found = readItems({
     plain: unpriced.plain,
+    marked: maskWords(masked, money, "¤").plain,
+    solid: readable.plain,
     phrases,
     names,
     money,
@@ -255,8 +259,6 @@ export function readListing(text: string, catalogue: readonly CatalogueModel[] |
   });
   const read = { ...found, items: found.items.slice(0, itemsMost) };
   const source: Read = { words, masked: unpriced, names, money, intent: said?.value ?? null, foreign, read };
-  // Names stay words to the small readers ("with ▢▢ adapter"), only not words they know.
-  const readable = maskWords(maskWords(words, maskOf(names, words), "q"), money);
   const sets = readIronSets(readable);
   const inSet = ({ field, start }: Mention) =>
     (field === "clubNumber" || field === "clubType") && sets.some((set) => start >= set.start && start < set.end);

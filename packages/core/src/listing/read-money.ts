@@ -69,7 +69,7 @@ const cuesAfter: readonly RoleCue[] = [
   ],
   [
     "together",
-    /^ ?(?:ono |obo |posted |inc(?:l\.?|luding)? (?:p&p|post(?:age)?) )?(?:for |the |fur )*(?:both|lot|pair|set|bundle|two|three|four|five|six|all(?! over)|everything|job ?lot|job lot|together|total|in total|altogether|all in(?! all)|zusammen|alle|alles|komplett|beide|gesamt|le tout|les deux|la paire|le lot|el lote|los dos|todo|ambos|the 2|the 3|all \d)(?![\p{L}])/u,
+    /^ ?(?:ono |obo |posted |inc(?:l\.?|luding)? (?:p&p|post(?:age)?) )?(?:for |the |fur )*(?:both|lot|pair|set|bundle|(?<=the |all )(?:two|three|four|five|six)|all(?! over)|everything|job ?lot|job lot|together|total|in total|altogether|all in(?! all)|zusammen|alle|alles|komplett|beide|gesamt|le tout|les deux|la paire|le lot|el lote|los dos|todo|ambos|the 2|the 3|all \d)(?![\p{L}])/u,
   ],
   [
     "postage",
