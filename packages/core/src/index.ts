@@ -97,7 +97,7 @@ export type {
   Share,
   Use,
 } from "./plan/plan-model.ts";
-export { type PlanOptions, type PlanProgress, solvePlan } from "./plan/solve-plan.ts";
+export { type PlanOptions, solvePlan } from "./plan/solve-plan.ts";
 export { type ReadyBench, readyBench } from "./resolve/ready-bench.ts";
 export { clubsForHead, type ResolveResult, resolveBench } from "./resolve/resolve-bench.ts";
 export type { Club, NearMiss, Question, Resolution, Want, WorkStep } from "./resolve/result.ts";

@@ -139,7 +139,7 @@ function cuesOf(
       /^(?: \p{L}+){0,2} ?(?:is |are |also )?(?:included|inc|incl|with it|with them|thrown in|yes|supplied)(?![\p{L}])/u.test(
         after,
       ),
-    labelled: /^ ?:/u.test(plain.slice(labelEnd)),
+    labelled: /^ ?:/u.test(plain.slice(nounEnd, nounEnd + 2)),
     complete: /(?:complete|whole|assembled|fully built|ready to play|komplett\p{L}*|complet|completo) (?:golf )?$/u.test(before),
     pricedClose: isPriced(money, end, end + 5),
     bracketed: /[(] ?$/u.test(line) && /^ ?[)]/u.test(after),
