@@ -150,12 +150,14 @@ export {
 export { type FeeBill, type FeeLine, feesOn } from "./worth/fee-bill.ts";
 export { type FittedAdjustments, fitAdjustments } from "./worth/fit-adjustments.ts";
 export { judgeDeal } from "./worth/judge-deal.ts";
+export { type ModelFinder, modelFinder } from "./worth/model-finder.ts";
 export { countingIds, type ListingParts, partsOfListing } from "./worth/parts-of-listing.ts";
 export { type PostageQuote, type PostageRefusal, postageFor } from "./worth/postage-quote.ts";
 export { type PriceBelief, type PricePrior, priceBeliefOf } from "./worth/price-belief.ts";
 export { logNormalPrices, type PriceLaw } from "./worth/price-law.ts";
 export type { AppliedAdjustment, EvidenceWeight, Resale } from "./worth/resale.ts";
 export { outcomes, type Sighting, sightingSchema } from "./worth/sighting.ts";
+export { subjectOfClub, subjectOfPart } from "./worth/subject-of.ts";
 export { summariseBooks } from "./worth/summarise-books.ts";
 export { titleOfItem, titleOfPart } from "./worth/titles.ts";
 export { type Trip, type TripCost, timeMinor, tripCost } from "./worth/trip-cost.ts";

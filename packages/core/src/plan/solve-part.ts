@@ -14,7 +14,7 @@ export interface Effort {
   readonly until: number;
   readonly now: () => number;
   readonly shouldStop: () => boolean;
-  readonly onBetter: (net: number, bound: number) => void;
+  readonly onBetter: (sofar: SolvedPart) => void;
 }
 
 export interface SolvedPart {
@@ -31,6 +31,18 @@ export interface SolvedPart {
 const fewUses = 3_000;
 /** The first whole-number solve sees about so many uses, those nearest to paying at the prices of the relaxation. */
 const firstUses = 1_500;
+
+/** What is known of a part before anything is tried: nothing done, and the bound that needs no solver. */
+export function nothingOf(packing: Packing): SolvedPart {
+  return {
+    counts: new Draft(packing).counts,
+    net: 0,
+    bound: wholeBound(dualBound(packing, plainPrices(packing)).bound),
+    prices: null,
+    method: "heuristic",
+    stopped: true,
+  };
+}
 
 /** The best choice of one part that was found, and how good it could be at most. */
 export async function solvePart(packing: Packing, solver: LinearSolver, effort: Effort): Promise<SolvedPart> {
@@ -114,7 +126,7 @@ class PartSearch {
     if (answer.values !== null) this.relaxed = countsOf(this.packing, programme, answer.values);
     if (this.relaxed !== null && isWhole(this.relaxed))
       this.offer(draftOf(this.packing, rounded(this.relaxed)), "relaxation");
-    this.effort.onBetter(this.best.net, this.bound);
+    this.effort.onBetter(this.result);
   }
 
   /** The relaxation made whole: bundles it takes enough of are bought, uses rounded down, and the rest filled up. */
@@ -202,7 +214,7 @@ class PartSearch {
       this.bound = Math.max(bound, this.best.net);
       this.method = "whole-numbers";
     }
-    this.effort.onBetter(this.best.net, this.bound);
+    this.effort.onBetter(this.result);
   }
 
   private async ask(...[programme, options]: Parameters<LinearSolver>): Promise<LinearAnswer> {
@@ -213,7 +225,7 @@ class PartSearch {
     if (!draft.holds || draft.net <= this.best.net) return;
     this.best = draft;
     this.method = method;
-    this.effort.onBetter(draft.net, this.bound);
+    this.effort.onBetter(this.result);
   }
 }
 

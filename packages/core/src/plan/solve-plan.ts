@@ -3,13 +3,8 @@ import type { Packing } from "./packing.ts";
 import type { PlanChoice, PlanModel, PlanSolution } from "./plan-model.ts";
 import { readyPacking } from "./ready-packing.ts";
 import { reducePacking } from "./reduce-packing.ts";
-import { type SolvedPart, solvePart } from "./solve-part.ts";
+import { nothingOf, type SolvedPart, solvePart } from "./solve-part.ts";
 import { splitPacking } from "./split-packing.ts";
-
-export interface PlanProgress {
-  readonly netMinor: number;
-  readonly boundMinor: number;
-}
 
 export interface PlanOptions {
   readonly seconds: number;
@@ -19,7 +14,8 @@ export interface PlanOptions {
   readonly now: () => number;
   /** Asked often; once it says yes, the best so far is the answer. */
   readonly shouldStop?: () => boolean;
-  readonly onProgress?: (progress: PlanProgress) => void;
+  /** Told of every better choice and every lower bound; what is told is what the answer would be if solving stopped there. */
+  readonly onProgress?: (sofar: PlanSolution) => void;
 }
 
 interface SolvedPacking {
@@ -41,27 +37,18 @@ export async function solvePlan(
   const parts = splitPacking(reducePacking(readyPacking(model)));
   // The great parts last: what the small ones do not need of the time is theirs.
   parts.sort((a, b) => a.uses.length - b.uses.length);
-  const sofar: SolvedPacking[] = [];
+  const solved: SolvedPacking[] = parts.map((part) => ({ part, solved: nothingOf(part) }));
   for (const [at, part] of parts.entries()) {
     const ahead = parts.slice(at).reduce((sum, { uses }) => sum + uses.length, 0);
     const share = part.uses.length / ahead;
-    const solved = await solvePart(part, solver, {
-      relativeGap,
-      until: now() + Math.max(0, until - now()) * share,
-      now,
-      shouldStop,
-      onBetter: (net, bound) => {
-        // What is not looked at yet has no bound that is worth showing.
-        if (at < parts.length - 1) return;
-        options.onProgress?.({
-          netMinor: net + sumOf(sofar, "net"),
-          boundMinor: bound + sumOf(sofar, "bound"),
-        });
-      },
-    });
-    sofar.push({ part, solved });
+    const keep = (better: SolvedPart) => {
+      solved[at] = { part, solved: better };
+      options.onProgress?.(solutionOf(solved));
+    };
+    const effort = { relativeGap, now, shouldStop, until: now() + Math.max(0, until - now()) * share };
+    keep(await solvePart(part, solver, { ...effort, onBetter: keep }));
   }
-  return solutionOf(sofar);
+  return solutionOf(solved);
 }
 
 function solutionOf(parts: readonly SolvedPacking[]): PlanSolution {
