@@ -153,7 +153,7 @@ describe("a pasted listing", () => {
     await page.getByRole("textbox", { name: "Loft of item 1" }).fill("steep");
     await page.getByText('Got "steep"').waitFor();
     expect((await items())[0].loftDeg).toBe(before[0].loftDeg);
-    await page.getByRole("button", { name: /^Take out item 1/ }).click();
+    await page.getByRole("button", { name: /^Take it out: item 1/ }).click();
     await expect.poll(async () => (await items()).length).toBe(before.length);
   });
 

@@ -74,7 +74,7 @@ export class ListingFacts extends LitElement {
         <summary>More facts</summary>
         <div class="facts">${rest.map((field) => this.renderField(item, field, `${path}.${field}`))}</div>
       </details>
-      ${isOnly ? "" : html`<button aria-label="Take out item ${at + 1}, ${itemTitle(item)}" @click=${() => tell(this, "ferrule-remove-item", { index: at })}>Take it out</button>`}
+      ${isOnly ? "" : html`<button aria-label="Take it out: item ${at + 1}, ${itemTitle(item)}" @click=${() => tell(this, "ferrule-remove-item", { index: at })}>Take it out</button>`}
     </fieldset>`;
   }
 

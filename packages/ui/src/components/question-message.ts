@@ -68,9 +68,11 @@ export class QuestionMessage extends LitElement {
       ${this.renderAnswer(text, field)}`;
   }
 
-  /** What is asked of a part of the bench is answered on its own form; everything else stands on this page. */
+  /** A part of the bench is answered for on its own form, a rate among the costs; everything else stands on this page. */
   private renderAnswer(text: string, field: string): TemplateResult {
     const [part = ""] = field.split(".");
+    if (part === "rates")
+      return html`<a class="button" aria-label="Answer: ${text}" href="/costs">Answer</a>`;
     if (this.parts.has(part))
       return html`<a class="button" aria-label="Answer for ${part}" href=${hrefs.editPart(part)}>${part}</a>`;
     return html`<button aria-label="Answer: ${text}" @click=${() => tell(this, "ferrule-see-fact", { field })}>Answer</button>`;

@@ -375,8 +375,9 @@ export class ListingView extends LitElement {
 
   #seeFact(field: string): void {
     this.seen = field;
-    const note = this.renderRoot.querySelector<PriceNote>("ferrule-price-note");
-    if (/resale|price$/.test(field) && !/^items\.\d+\.price$/.test(field)) note?.focus();
+    const notes = [...this.renderRoot.querySelectorAll<PriceNote>("ferrule-price-note")];
+    if (field === "roundTripKm") this.renderRoot.querySelector<HTMLElement>("#km")?.focus();
+    else if (field === "resale") (notes.find(({ open }) => open) ?? notes[0])?.focus();
     else this.renderRoot.querySelector<ListingFacts>("ferrule-listing-facts")?.see(field);
   }
 
