@@ -173,6 +173,49 @@ describe("POST /api/judge for the stored bench", () => {
     expect(await logOf(app)).toHaveLength(1);
   });
 
+  it("takes a listing with a sighting for the user's correction of it", async () => {
+    const app = await withMarket();
+    const first = (await judge(app, { text: words, place: "the next town" })).body;
+    const corrected = { ...first.listing, asking: { amountMinor: 3500, currency: "EUR" } };
+    const { status, body } = await judge(app, { sighting: first.sighting.id, listing: corrected });
+    expect(status).toBe(200);
+    expect(body.deal.asking).toEqual(corrected.asking);
+    expect(body.listing).toEqual(corrected);
+    expect(body.sighting).toMatchObject({
+      id: first.sighting.id,
+      text: words,
+      place: "the next town",
+      listing: corrected,
+      read: first.sighting.read,
+      verdict: body.deal.verdict,
+    });
+    expect(await logOf(app)).toEqual([body.sighting]);
+  });
+
+  it("keeps a sighting as it is where a correction is only tried", async () => {
+    const app = await withMarket();
+    const { sighting: first } = (await judge(app, { text: words })).body;
+    const { body } = await judge(app, { sighting: first.id, listing: headListing, log: false });
+    expect(body.listing).toEqual(headListing);
+    expect(body.sighting).toBeNull();
+    expect(await logOf(app)).toEqual([first]);
+  });
+
+  it("tells the twenty prices that weigh most, and how many there are", async () => {
+    const app = await withMarket();
+    for (let number = 4; number <= 25; number += 1)
+      await ask(app, "POST", "/api/evidence", {
+        ...sold(6000 + number, `p${number}`),
+        on: number === 4 ? "2024-01-01" : "2026-11-01",
+      });
+    const [item] = (await judge(app, { text: words, log: false })).body.deal.items;
+    const { basis, basisCount } = item.resale;
+    expect([basis.length, basisCount]).toEqual([20, 25]);
+    const shares = basis.map(({ share }: { share: number }) => share);
+    expect(shares).toEqual(shares.toSorted((one: number, other: number) => other - one));
+    expect(basis.map(({ evidence }: { evidence: string }) => evidence)).not.toContain("p4");
+  });
+
   it("takes the same words on the same day for the same listing", async () => {
     const app = await withMarket();
     const first = (await judge(app, { text: words })).body.sighting;
@@ -264,6 +307,7 @@ describe("POST /api/judge for a bench that is sent", () => {
   it.each([
     [{ text: undefined }, "(the body)"],
     [{ sighting: "s1" }, "(the body)"],
+    [{ sighting: "s1", listing: clubListing }, "(the body)"],
     [{ costs: { sellsBy: "the moon" } }, "costs.sellsBy"],
     [{ costs: { perKmMinor: -1 } }, "costs.perKmMinor"],
     [{ today: "soon" }, "today"],

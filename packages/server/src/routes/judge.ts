@@ -2,7 +2,7 @@ import { costSettingsSchema } from "@ferrule/core";
 import { z } from "zod";
 import { valueOrThrow } from "../errors.ts";
 import { judgeListing } from "../trade/judge-listing.ts";
-import { dealSchema } from "../wire/deal.ts";
+import { dealSchema, shortDeal } from "../wire/deal.ts";
 import {
   namedClaimSchema,
   namedEvidenceSchema,
@@ -43,5 +43,8 @@ const replySchema = z.strictObject({
 
 export function addJudge(app: App, context: RouteContext): void {
   const schema = { body: bodySchema, response: replies(replySchema) };
-  app.post("/api/judge", { schema }, async ({ body }) => valueOrThrow(judgeListing(context, body)));
+  app.post("/api/judge", { schema }, async ({ body }) => {
+    const judged = valueOrThrow(judgeListing(context, body));
+    return { ...judged, deal: shortDeal(judged.deal) };
+  });
 }

@@ -6,7 +6,7 @@ import {
   estimateResale,
   type Part,
 } from "@ferrule/core";
-import { subjectOfParts } from "./subject-of-parts.ts";
+import { saleSubject } from "./sale-subject.ts";
 
 /** What an expectation rests on. */
 export interface Market {
@@ -21,7 +21,7 @@ export function expectationOf(
   parts: readonly Part[],
   { catalogue, evidence, costs, today }: Market,
 ): Entry["expected"] {
-  const subject = subjectOfParts(parts, catalogue);
+  const subject = saleSubject(parts, catalogue);
   const resale = subject && estimateResale(subject, evidence, costs, today);
   if (!resale?.known) return undefined;
   const { valueMinor: priceMinor, lowMinor, highMinor, daysToSell } = resale;

@@ -100,13 +100,13 @@ export function judgeListing(tools: JudgeTools, request: JudgeRequest): Outcome<
 
 function hear(tools: JudgeTools, request: JudgeRequest, today: string): Outcome<Heard> {
   const { text, listing, sighting: id } = request;
-  const isOne = id === undefined ? text !== undefined || listing !== undefined : !text && !listing;
+  const isOne = id === undefined ? text !== undefined || listing !== undefined : text === undefined;
   if (!isOne) {
-    const got = id === undefined ? "none of them" : "a sighting and something else";
-    const expected = "text, listing (with the text that it corrects, if any) or sighting";
+    const got = id === undefined ? "none of them" : "a sighting and words";
+    const expected = "text, listing (with the text or the sighting that it corrects, if any) or sighting";
     return problem("bad-request", undefined, [{ field: "(the body)", got, expected }]);
   }
-  if (id !== undefined) return storedSighting(tools.bench, id);
+  if (id !== undefined) return storedSighting(tools.bench, id, listing);
   if (text === undefined) return done({ text: "", read: listing as Listing, listing: listing as Listing });
   const read = readListing(text, readyFor(tools, request));
   const sighting = isLogged(request) ? sameToday(tools.bench, text, today) : undefined;
@@ -118,11 +118,12 @@ function correctionOf(sighting: Sighting | undefined): Listing | undefined {
   return isDeepStrictEqual(sighting?.listing, sighting?.read) ? undefined : sighting?.listing;
 }
 
-function storedSighting(bench: Bench, id: string): Outcome<Heard> {
+/** A listing that comes with it is what the user makes of its words now. */
+function storedSighting(bench: Bench, id: string, corrected: Listing | undefined): Outcome<Heard> {
   const found = bench.sightings.get(id);
   if (!found.ok) return found;
   const { text, read, listing } = found.value;
-  return done({ text, read, listing, sighting: found.value });
+  return done({ text, read, listing: corrected ?? listing, sighting: found.value });
 }
 
 function readyFor({ models }: JudgeTools, { catalogue }: JudgeRequest): ReadyCatalogue {

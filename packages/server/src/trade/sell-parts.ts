@@ -18,7 +18,7 @@ import type { Deletion } from "../store/deletions.ts";
 import type { Tables } from "../store/tables.ts";
 import { attributeCosts } from "./attribute-costs.ts";
 import { expectationOf, type Market } from "./expectation.ts";
-import { subjectOfParts } from "./subject-of-parts.ts";
+import { saleSubject } from "./sale-subject.ts";
 import { writeEntries } from "./write-entries.ts";
 
 export interface SellRequest {
@@ -147,7 +147,7 @@ function noteSale(
   { on, price, daysToSell, condition, note }: SellRequest,
   parts: readonly Part[],
 ): Evidence | null {
-  const subject = subjectOfParts(parts, catalogue);
+  const subject = saleSubject(parts, catalogue);
   if (subject === undefined) return null;
   const evidence: Evidence = {
     id: newId("price", (taken) => tables.evidence.get(taken) !== undefined),

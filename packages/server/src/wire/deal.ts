@@ -1,7 +1,7 @@
 import { type Alternative, type Deal, dealVerdicts, type WaitingAnswer, ways } from "@ferrule/core";
 import { z } from "zod";
 import { daysSchema, moneyReplySchema } from "./money.ts";
-import { resaleSchema } from "./resale.ts";
+import { resaleSchema, shortBasis } from "./resale.ts";
 
 const minor = z.number().int();
 const reasonSchema = z.strictObject({ code: z.string(), text: z.string() });
@@ -82,3 +82,15 @@ export const dealSchema = z
     notices: z.array(z.string()),
   })
   .meta({ id: "Deal" }) satisfies z.ZodType<Deal>;
+
+/** A deal with the basis of each of its estimates cut to what weighs most. */
+export function shortDeal(deal: Deal): Deal {
+  return {
+    ...deal,
+    items: deal.items.map((item) => ({
+      ...item,
+      resale: shortBasis(item.resale),
+      clubs: item.clubs.map((club) => ({ ...club, resale: shortBasis(club.resale) })),
+    })),
+  };
+}

@@ -28,8 +28,23 @@ export const resaleSchema = z
       daysToSell: daysSchema.nullable(),
       effectiveCount: z.number(),
       basis: z.array(weightSchema),
+      basisCount: z
+        .number()
+        .int()
+        .optional()
+        .describe("In a judgement, where the basis is the rows of the greatest share: how many there are"),
       adjustments: z.array(adjustmentSchema),
     }),
     z.strictObject({ known: z.literal(false), question: z.string() }),
   ])
   .meta({ id: "Resale" }) satisfies z.ZodType<Resale>;
+
+const basisShown = 20;
+
+/** An estimate with the rows that weigh most in it, and how many there are: a judgement holds many estimates. */
+export function shortBasis(resale: Resale): Resale {
+  if (!resale.known) return resale;
+  const { basis } = resale;
+  const weightiest = basis.toSorted((one, other) => other.share - one.share).slice(0, basisShown);
+  return Object.assign({ ...resale, basis: weightiest }, { basisCount: basis.length });
+}
