@@ -49,6 +49,11 @@ function isOfAll({ plain, items }: Sheet, mention: Mention, clauses: readonly St
   if (items.length < 2) return false;
   const clause = clauses.find((stretch) => isWithin(stretch, mention.start)) ?? mention;
   if (ofAll.test(plain.slice(clause.start, clause.end))) return true;
+  // "All RH, ladies flex, graphite".
+  const run = sentenceAt(plain, mention.start);
+  const said = [...plain.slice(run.start, mention.start).matchAll(/(?<![\p{L}])(?:all|both)(?![\p{L}])/gu)].at(-1);
+  const from = run.start + (said?.index ?? 0);
+  if (said && ofEach.has(mention.field) && !items.some(({ first }) => first > from && first < mention.start)) return true;
   const words = plain.slice(Math.max(0, mention.start - 12), mention.end);
   if (mention.field === "cover" && /(?:with|inc|including|all|\+|and|&) (?:the |matching |original |head)*\p{L}*covers$/u.test(words)) return true;
   const sentence = sentenceAt(plain, mention.start);
@@ -77,6 +82,8 @@ const comesWith: ReadonlySet<string> = new Set(["cover", "wrench", "adapter"]);
 function ownersOf(sheet: Sheet, mention: Mention, clauses: readonly Stretch[]): ItemDraft[] {
   const able = sheet.items.filter(({ kind }) => canHave(kind, mention));
   if (able.length === 0) return [];
+  const repeated = sheet.items.find(({ again }) => again.some((stretch) => isWithin(stretch, mention.start)));
+  if (repeated && able.includes(repeated)) return [repeated];
   if (isOfAll(sheet, mention, clauses)) return able;
   const about = itemsAbout(sheet.items, mention.start);
   const inside = about.filter((item) => able.includes(item));

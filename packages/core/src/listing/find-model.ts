@@ -62,7 +62,8 @@ function respelt(pieces: readonly Piece[], ready: ReadyCatalogue): Piece[] {
   return pieces.map((piece) => {
     if (ready.vocabulary.has(piece.plain) || ready.names.has(piece.plain) || isOrdinaryWord(piece.plain))
       return piece;
-    const meant = meantWord(piece.plain, ready);
+    const singular = piece.plain.replace(/'?s$/u, "");
+    const meant = ready.vocabulary.has(singular) && singular.length > 4 ? singular : meantWord(piece.plain, ready);
     return meant === null ? piece : { ...piece, plain: meant };
   });
 }

@@ -51,6 +51,13 @@ export interface AnchorCues {
   readonly included: boolean;
   /** "Shaft:". */
   readonly labelled: boolean;
+  /** "In the head", "the head": a part spoken of. */
+  readonly within: boolean;
+  readonly the: boolean;
+  /** Alone between commas. */
+  readonly between: boolean;
+  /** "From a driver": what it came off, which need not be what it is for. */
+  readonly from: boolean;
   /** "Complete driver". */
   readonly complete: boolean;
   /** A price right behind it. */
@@ -78,7 +85,7 @@ const listJoin =
 const negated =
   /(?<![\p{L}])(?:no|not|without|w\/o|minus|less|missing|lacks?|excluding|excl|needs(?: an?)?|require[sd]?(?: an?)?|ohne|kein(?:e|en)?|sans|pas d[e']|sin|wanting an?|just needs an?)[ .:]{0,2}(?:the |an? |any |its |original |new |of |matching )*(?:(?:shaft|adapter|sleeve|grip|head|cover|headcover|wrench|tool|schaft|manche|varilla)s?(?:,| and| or|\/| &| oder| ni| ou|\/) ?)*$/u;
 const deniedAfter =
-  /^ ?(?:is |are |was |has been |were |:|-)? ?(?:(?:\p{L}+ ){0,4}not (?:be )?(?:included|inc|incl|supplied|for sale|part of|in the sale)|(?:only )?for (?:display|illustration|photo|demo|picture)|shown (?:only )?for|no longer|missing|removed|gone|snapped|broken off|sold|excluded|sold separately|nicht dabei|non compris|no incluid\p{L})/u;
+  /^ ?(?:is |are |was |has been |were |:|-)? ?(?:(?:\p{L}+ ){0,4}not (?:be )?(?:included|inc|incl|supplied|for sale|part of|in the sale)|(?:only )?for (?:display|illustration|photo|demo|picture)|shown (?:only )?for|no longer|missing|removed|gone|lost|astray|nah|nope|no(?=[ ,.;\n)]|$)|non (?:fourni|compris|inclus)e?s?|fehlt|fehlen|weg(?!\p{L})|ontbreekt|saknas|mangler|long gone|snapped|broken off|sold|excluded|sold separately|nicht dabei|non compris|no incluid\p{L})/u;
 const another =
   /(?<![\p{L}])(?:spare|extra|additional|second|another|other|also (?:a|an|have|selling|for sale|got)|separate(?:ly)?|loose|individual|a further|2nd)[ :]{0,2}(?:\p{L}+ ){0,2}$/u;
 const numbered =
@@ -126,7 +133,11 @@ function cuesOf(
   const lineStart = before.includes("\n") || start <= 140;
   return {
     denied: negated.test(sentence) || deniedAfter.test(after),
-    foreign: foreignJoin.test(line),
+    foreign: foreignJoin.test(line) && !/^\d[^\p{L}]{0,3}(?:to|thru|through)? ?(?:\d|[pslgau]w)/u.test(plain.slice(start, end)),
+    from: !/(?<![\p{L}])(?:for|to (?:fit|suit)|suits?|fur|pour|para|passend)[ :]{0,2}(?:\p{L}+ ){0,5}$/u.test(line),
+    within: /(?<![\p{L}])(?:in|on|inside|to|of|the|its|his|my) (?:the )?$/u.test(line),
+    the: /(?<![\p{L}])(?:the|this|that|der|die|das|le|la|les|el|los|las|de|het) $/u.test(line),
+    between: /[,;|/] ?$/u.test(line) && /^ ?(?:[,;|/.]|$)/u.test(after),
     joined: withJoin.test(sentence),
     listed: listJoin.test(before),
     another: another.test(sentence),

@@ -57,7 +57,7 @@ const phrases: readonly Phrase<Noun>[] = [
   ...traps,
   {
     pattern: word(
-      "(?:golf )?head[ -]?(?:covers?|cvrs?|coverr?s?|socks?)|h ?/ ?c(?:overs?)?|hcs?|h\\.c\\.?|covers?(?! (?:the|all|my|your|cost|post))|(?:schlager|driver|kopf|holz|club)?hauben?|capuchons?|couvre[ -]?(?:clubs?|tetes?)|fundas?|headcovers?",
+      "(?:golf )?head[ -]?(?:covers?|cvrs?|coverr?s?|socks?)|h ?/ ?c(?:overs?)?|hcs?|h\\.c\\.?|covers?(?! (?:the|all|my|your|cost|post))|(?:schlager|driver|kopf|holz|club)?hauben?|capuchons?|couvre[ -]?(?:clubs?|tetes?)|fundas?|housses?|headcovers?|hedcovers?",
     ),
     value: noun("cover"),
   },
@@ -68,7 +68,7 @@ const phrases: readonly Phrase<Noun>[] = [
     value: noun("wrench"),
   },
   {
-    pattern: word("driver ?(?:kopf|kopfe|head)s?|(?:driver|dr)kopf"),
+    pattern: word("driver ?(?:kopf|kopfe|head|hode|huvud|kop)s?|(?:driver|dr)kopf"),
     value: noun("head", "driver"),
   },
   { pattern: word("(?:holz|fairway)(?:holz)?kopfe?"), value: noun("head", "fairway") },
@@ -76,7 +76,7 @@ const phrases: readonly Phrase<Noun>[] = [
   { pattern: word("eisenkopfe?"), value: noun("head", "iron") },
   { pattern: word("putterkopfe?"), value: noun("head", "putter") },
   { pattern: word("wedgekopfe?"), value: noun("head", "wedge") },
-  { pattern: word("driverschaf?te?|driver-schaf?te?"), value: noun("shaft", "driver") },
+  { pattern: word("driver-?(?:schafte?|skaft)"), value: noun("shaft", "driver") },
   { pattern: word("(?:fairway|holz|fairwayholz)schafte?"), value: noun("shaft", "fairway") },
   { pattern: word("hybridschafte?"), value: noun("shaft", "hybrid") },
   { pattern: word("(?:eisen)schafte?"), value: noun("shaft", "iron") },
@@ -88,7 +88,7 @@ const phrases: readonly Phrase<Noun>[] = [
   },
   {
     pattern: word(
-      `(?:golf )?club ?heads?|heads?|hedas?|haeds?|schlagerk(?:opf|opfe)|kopfe?|kop|tetes?|cabezas?|cabezal(?:es)?|klubbhuvud|testa`,
+      `(?:golf )?club ?heads?|heads?|hedas?|haeds?|schlagerk(?:opf|opfe)|kopfe?|kop|tetes?|cabezas?|cabezal(?:es)?|heds?|klubbhuvud|huvud|hode|testa`,
     ),
     value: noun("head"),
   },
@@ -108,7 +108,7 @@ const phrases: readonly Phrase<Noun>[] = [
   },
   {
     pattern: word(
-      `(?:f(?:air)?way|fwy|fw) ?(?:woods?|metals?|holz(?:er)?)?s?|fairways?|${typo("fairway")}(?: woods?)?|${clubDigits}[ -]?(?:er )?(?:woods?|w|holz|hlz|fw|fairway(?: woods?)?|metal|bois|\\+ ?w)|(?:wood|w|holz|bois(?: de parcours)?|madera(?: de calle)?|fairway(?: wood)?|fw)[ -]?(?:#|no\\.? ?|nr\\.? ?)?[2-9]|bois(?: de parcours)?|maderas?(?: de calle)?|fairwayholz(?:er)?|holz(?:er)?|trouve|woods?`,
+      `(?:f(?:air)?way|fwy|fw) ?(?:woods?|metals?|holz(?:er)?)?s?|fairways?|${typo("fairway")}(?: woods?)?|${clubDigits}[ -]?(?:er )?(?:woods?|w|holz|hlz|fw|fairway(?: woods?)?|metal|bois|\\+ ?w)|(?:wood|w|holz|bois(?: de parcours)?|madera(?: de calle)?|fairway(?: wood)?|fw)[ -]?(?:#|no\\.? ?|nr\\.? ?)?[2-9]|bois(?: de parcours)?|maderas?(?: de calle)?|fairwayholz(?:er)?|holz(?:er)?|trouve|woods|wood(?= heads)`,
     ),
     value: noun(null, "fairway"),
   },
@@ -134,7 +134,7 @@ const phrases: readonly Phrase<Noun>[] = [
   },
   { pattern: word(`${typo("putter", ["butter", "putted", "potter"])}|putters`), value: noun(null, "putter") },
   {
-    pattern: word("(?:golf )?clubs?|schlager|golfschlager|palos?(?: de golf)?|clubs? de golf"),
+    pattern: word("(?:golf )?clubs?|wood|schlager|golfschlager|palos?(?: de golf)?|clubs? de golf"),
     value: noun("club-word"),
   },
 ];
@@ -175,8 +175,9 @@ export function findNounPhrases({ plain }: Words): NounPhrase[] {
     const before = group?.at(-1);
     const gap = before ? plain.slice(before.end, one.start) : "";
     const type = one.value.part === null && one.value.type !== null;
-    const sameType =
-      group?.every(({ value }) => value.type === null || value.type === one.value.type) ?? true;
+    // "GW SW LW" are three.
+    const lettered = /^[pslga]w$/u.test(plain.slice(one.start, one.end)) && /^[pslga]w$/u.test(plain.slice(before?.start ?? 0, before?.end ?? 0));
+    const sameType = !lettered && (group?.every(({ value }) => value.type === null || value.type === one.value.type) ?? true);
     const together =
       before && !gap.includes("\n") && (cluster(gap) || (type && before.value.part !== null && ofType(gap)));
     // Two types of club are two clubs: "driver 3 wood hybrid".

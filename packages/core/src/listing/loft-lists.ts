@@ -5,9 +5,9 @@ export interface LoftFound extends Stretch {
   readonly value: number;
 }
 
-const loft = "(?:[6-9]|[1-6]\\d)(?:[.,]\\d{1,2})?";
+const loft = "(?:[1-6]\\d|[6-9])(?:[.,]\\d{1,2})?";
 const mark = "(?: ?(?:°|deg(?:rees?)?\\.?|\\*|grad|degres|grados))?";
-const join = "(?: ?(?:and|&|\\+|und|et|y|/) ?|, ?(?:and )?)";
+const join = "(?: ?(?:and|&|\\+|und|et|y|/) ?|, ?(?:and )?| (?=[4-6]\\d(?!\\d)))";
 const list = new RegExp(
   `(?<![\\p{L}\\d.,£€$/#-])${loft}${mark}(?:${join}${loft}${mark}){1,4}(?![\\p{L}\\d"%]|[.,]\\d| ?(?:inch|in\\b|cm|mm|g\\b|gr|quid|€|£|euro|x\\b|irons?|woods?|hybrids?|wood\\b|w\\b|h\\b|i\\b))`,
   "gu",

@@ -8,7 +8,8 @@ export interface NumberList extends Stretch {
 
 const one = "(?:[1-9]|1[0-2]|pw|sw|lw|gw|aw)(?:[iwh])?";
 const join = "(?:,? ?(?:and|&|\\+|und|et|y) ?|, ?|/)";
-const list = `${one}(?:${join}${one})+`;
+const the = "(?:the )?";
+const list = `${the}${one}(?:${join}${the}${one})+`;
 const nouns =
   "(?:irons?|woods?|hybrids?|rescues?|wedges?|fairways?(?: woods?)?|eisen|fers?|hierros?|holz(?:er)?|bois|maderas?)";
 const parts = "(?:[ ,-]*(?:heads?|shafts?|covers?|headcovers?|clubs?|sets?))?(?:[ ,(]*only\\)?)?";
@@ -16,9 +17,10 @@ const parts = "(?:[ ,-]*(?:heads?|shafts?|covers?|headcovers?|clubs?|sets?))?(?:
 const patterns = [
   new RegExp(`(?<![\\p{L}\\d.,£€$/-])${list}(?= ${nouns}(?![\\p{L}]))`, "gu"),
   new RegExp(
-    `(?<=(?<![\\p{L}])${nouns}${parts}(?: ?[:(=-] ?| (?:no\\.?|nos\\.?|numbers?|#) ?| ))${list}(?![\\p{L}\\d°"/%-]|[.]\\d| ?(?:x|deg|inch|"|°|quid|€|£|euro))`,
+    `(?<=(?<![\\p{L}])${nouns}${parts}(?: ?[:(=-] ?|, ?| (?:no\\.?|nos\\.?|numbers?|#) ?| ))${list}(?![\\p{L}\\d°"/%-]|[.]\\d| ?(?:x|deg|inch|"|°|quid|€|£|euro))`,
     "gu",
   ),
+  new RegExp(`(?<![\\p{L}])the [1-9](?:, the [1-9])*(?:,? and|,) the [1-9](?![\\p{L}\\d°"/%-]|[.]\\d)`, "gu"),
 ];
 
 const each = new RegExp(one, "gu");

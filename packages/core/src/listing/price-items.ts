@@ -68,7 +68,10 @@ export function priceItems(items: readonly ItemDraft[], money: readonly MoneyFou
   const sums = money.filter(isSum);
   const together = sums.find(({ role }) => role === "together") ?? null;
   const each = sums.filter(({ role }) => role === "each");
-  const single = sums.filter(({ role }) => role === "asking");
+  const allSingle = sums.filter(({ role }) => role === "asking");
+  // "Asked £180 in spring. Now £150."
+  const current = allSingle.filter(({ now }) => now);
+  const single = current.length === 1 ? current : allSingle;
   const apart = items.length > 1 || each.length > 0 || together !== null;
   const prices =
     apart && (single.length > 0 || each.length > 0)

@@ -8,12 +8,14 @@ export interface Amount {
   readonly currency: string | null;
   readonly start: number;
   readonly end: number;
+  /** A word that can only be a sum: "a tenner". */
+  readonly slang?: boolean;
 }
 
 /** Signs and words of currencies, the longer before the shorter. */
 const currencyWords: readonly (readonly [currency: string, words: string])[] = [
   ["AUD", "a\\$|au\\$|aud\\$?|aus\\$|aussie dollars?|australian dollars?"],
-  ["CAD", "c\\$|ca\\$|cad\\$?|canadian dollars?"],
+  ["CAD", "\\$ ?c(?:ad?)?(?![\\p{L}])|c\\$|ca\\$|cad\\$?|canadian dollars?"],
   ["NZD", "nz\\$|nzd\\$?"],
   ["USD", "us\\$|usd\\$?|\\$us|\\$|dollars?|bucks?"],
   ["GBP", "£|gbp|quid|pounds?(?! *(?:weight|in))|sterling|ukp"],
@@ -64,6 +66,12 @@ export const minorOf = (units: number, currency: string): number =>
 const overlaps = (one: { start: number; end: number }, other: { start: number; end: number }) =>
   one.start < other.end && other.start < one.end;
 
+/** What everyday words for sums are worth, in the currency of the others. */
+const slang: readonly (readonly [RegExp, number])[] = [
+  [/(?<![\p{L}])(?:a |another )?tenner(?![\p{L}])/gu, 10],
+  [/(?<![\p{L}])(?:a |another )?fiver(?![\p{L}])/gu, 5],
+];
+
 /** Every number that may be money: those with a currency first found, then bare ones. In the order of the words. */
 export function readAmounts({ plain }: Words): Amount[] {
   const found: Amount[] = [];
@@ -90,6 +98,9 @@ export function readAmounts({ plain }: Words): Amount[] {
       end: match.index + words.length,
     });
   }
+  for (const [pattern, units] of slang)
+    for (const { 0: words, index } of plain.matchAll(pattern))
+      add({ units, currency: null, start: index, end: index + words.length, slang: true });
   for (const match of plain.matchAll(bare)) {
     const [words, digits = "", thousands] = match;
     add({

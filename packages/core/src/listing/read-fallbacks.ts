@@ -28,7 +28,7 @@ function loftsBehind(plain: string, names: readonly NameFound[]): Mention[] {
 }
 
 /** A clause that is nothing but this word. */
-const aloneInClause = /(?<=(?:^|[,.;:|(\n/-]) ?)(?:left|right|ladies'?|ladys|lady|womens|women's)(?= ?(?:[,.;|)\n/]|$| - ))/gu;
+const aloneInClause = /(?<=(?:^|[,.;:|(\n/-]|(?<![\p{L}])(?:rh|lh|hand|handed)) ?)(?:left|right|ladies'?|ladys|lady|womens|women's)(?= ?(?:[,.;|)\n/]|$| - ))/gu;
 
 /** Facts said in words that may say something else too; they count only where nothing else says that fact. */
 export function readFallbacks({ plain }: Words, names: readonly NameFound[]): Mention[] {

@@ -19,14 +19,14 @@ const notWanted =
   /(?:not|no longer|un)[ -]?wanted|(?:never|not) wanted|wanted for nothing|wanted (?:me|something|to (?:sell|try|like|love|upgrade|change|keep))|offers? wanted|swaps? wanted|(?:i|we|he|she|always|just) wanted|time ?wasters? (?:not )?wanted|looking for (?:a )?(?:new home|quick sale|offers|a sale|(?:around|about|in the region of|circa|approx|roughly|over)? ?(?:[£€$] ?\d|\d+ ?(?:quid|euros?|pounds?|£|€|bucks|dollars|usd|gbp|eur|aud|ono|obo|for |or |[.,!]|$)))/gu;
 
 const swapOffered =
-  /(?<![\p{L}])(?:swaps? for|swap my|to swap|for swap|swap only|swaps? only|swap (?:or|\/)|(?:will|would|want to|wanting to|looking to|like to|happy to|can|could) (?:swap|trade|exchange)|straight swap|swapping|swap|trade for|trade my|trade:|trade only|trades? only|trading|wtt|want to trade|for trade|part[ -]?ex(?:change)?|p\/?x|px|exchange for|in exchange|tausche|zum tausch|tausch gegen|tausch|a echanger|echange|echanger contre|cambio|intercambio|se cambia)(?![\p{L}])/u;
+  /(?<![\p{L}])(?:swaps? for|swap my|to swap|for swap|swap only|swaps? only|swap (?:or|\/)|(?:will|would|want to|wanting to|looking to|like to|happy to|can|could) (?:swap|trade|exchange)|straight swap|swapping|swap|trade for|trade my|trade:|trade only|trades? only|trading|wtt|ruilen|ruil mijn|bytes|byter|want to trade|for trade|part[ -]?ex(?:change)?|p\/?x|px|exchange for|in exchange|tausche|zum tausch|tausch gegen|tausch|a echanger|echange|echanger contre|cambio|intercambio|se cambia)(?![\p{L}])/u;
 
 /** A swap spoken of only to be refused or besides a sale. */
 const swapAside =
   /(?:no|not? interested in|don'?t want(?: any)?|without|keine?n?|kein|pas d'?|sin|no hago|not looking for(?: any)?) (?:swaps?|trades?|part[ -]?ex(?:change)?|px|p\/x|exchanges?|tausch|echanges?|cambios?)(?: or (?:swaps?|trades?|px|offers))?|(?:swaps?|trades?|part[ -]?ex(?:change)?|p\/x|px)[ ,]*(?:also |may be |might be |will be |is |are )*(?:not|considered|possible|welcome|ok|okay)|no (?:offers|returns|timewasters) or (?:swaps|trades)|tour trade|trade (?:in|price|show|only price)|traded (?:up|in)|no p\/?x|swapped (?:out|the|it|my|to|for)|(?:was|been|got|already) swapped|(?:might|may|also|or|poss(?:ible|ibly)?|maybe|might|consider|considering|open to) (?:also )?(?:consider |take |be )?(?:an? |some |any )?(?:swaps?|trades?|part[ -]?ex(?:change)?|px|p\/x|exchanges?)(?! for)/gu;
 
 const sells =
-  /(?<![\p{L}])(?:for sale|fs|f\/s|selling|sell|sale|wts|verkaufe|zu verkaufen|verkauf|vends|je vends|a vendre|vendo|se vende|en venta|te koop|saljes|saljer|biete|sold as|asking|clear ?out|clearance|price|no swaps)(?![\p{L}])|[£€$]/u;
+  /(?<![\p{L}])(?:for sale|fs|f\/s|selling|sell|sale|wts|verkaufe|zu verkaufen|verkauf|vends|je vends|a vendre|vendo|se vende|en venta|te koop|selger|aangeboden|saljes|saljer|biete|sold as|asking|clear ?out|clearance|price|no swaps)(?![\p{L}])|[£€$]/u;
 
 const blank = (plain: string, pattern: RegExp) => plain.replace(pattern, (words) => " ".repeat(words.length));
 

@@ -50,13 +50,20 @@ const numberAt = ({ plain }: ItemSource, { phrase }: Anchor): string | null =>
   phrase?.type ? clubNumberIn(plain.slice(phrase.start, phrase.end)) : null;
 
 function itemFrom(state: State, anchor: Anchor): ItemDraft {
+  const item = bareItemFrom(state, anchor);
+  // The number of "lot of 5 wood heads" is no club's.
+  if (!item.quantity?.insideNoun) item.numberSaid = numberAt(state, anchor);
+  return item;
+}
+
+function bareItemFrom(state: State, anchor: Anchor): ItemDraft {
   const { phrase, name, start, end, cues, kind } = anchor;
   return {
     kind,
     kindAt: phrase ?? { start, end },
     type: phrase?.type ?? null,
     typeAt: phrase?.type ? phrase : null,
-    numberSaid: numberAt(state, anchor),
+    numberSaid: null,
     number: null,
     loft: null,
     quantity: quantityAt(state, anchor, state.items.at(-1)?.last ?? 0),
@@ -109,6 +116,7 @@ function join(state: State, item: ItemDraft, anchor: Anchor): void {
   if (opening && item.heading === null && item.named && item.plural && (phrase?.type || name))
     item.heading = item.last + opening.index + opening[0].trimEnd().length;
   item.quantity ??= quantityAt(state, anchor, state.items.at(-2)?.last ?? 0);
+  item.own ||= anchor.cues.priced;
   item.last = Math.max(item.last, end);
   item.first = Math.min(item.first, start);
   if (name) item.names.push(name);
@@ -246,6 +254,8 @@ function addHeadBeside(state: State, current: ItemDraft, anchor: Anchor): void {
   if (again && !cues.pricedClose) return mention(state, current, anchor);
   if (phrase?.part === true && phrase.type === null && (cues.described || !cues.listed) && !cues.priced)
     return;
+  if (cues.between && isClubType(anchor) && !cues.pricedClose)
+    return absorb(state, current, { start: anchor.start, end: anchor.start }, phrase?.type ?? null);
   const qualifies = phrase !== null && !phrase.part && name === null && !(cues.priced && current.own) && !cues.listed;
   if (qualifies && current.kind !== "cover") return absorb(state, current, anchor, phrase.type);
   begin(state, anchor);
@@ -258,6 +268,9 @@ function addHeadLike(state: State, current: ItemDraft, anchor: Anchor): void {
   const bareHead = phrase?.part === true && phrase.type === null && anchor.name === null;
   if (bareHead) {
     if (cues.another || cues.numbered || cues.counted) return begin(state, anchor);
+    // "Breaking my driver: head £50, shaft £40".
+    if (cues.priced && !current.own && !current.outright && (cues.lineStart || cues.listed)) return join(state, current, anchor);
+    if (cues.within) return;
     const close = /^ ?(?:\d+(?:[.,]\d+)?)?[°*"]?(?: ?(?:deg(?:rees?)?|rh|lh|right|left|hand(?:ed)?|golf|club))* $/u;
     const behind = close.test(gapBefore(state, current, anchor)) && !current.outright;
     if (behind) return join(state, current, anchor);
@@ -298,6 +311,17 @@ function addCoverFor(state: State, current: ItemDraft, anchor: Anchor): void {
   state.items.push(item);
 }
 
+/** "The irons need grips": an item named before, spoken of again. */
+function refersBack(state: State, anchor: Anchor): boolean {
+  const number = numberAt(state, anchor);
+  const earlier = state.items.find(
+    ({ type, numberSaid }) => type === anchor.phrase?.type && (number === null || numberSaid === null || number === numberSaid),
+  );
+  if (!earlier || (earlier === state.items.at(-1) && state.items.length === 1)) return false;
+  earlier.again.push({ start: anchor.start, end: nextPhrase(state, anchor) });
+  return true;
+}
+
 /** "For drivers and fairways": the second is what it fits, too. */
 function continuesForeign({ absorbed, plain }: State, anchor: Anchor): boolean {
   const last = absorbed.at(-1);
@@ -322,13 +346,14 @@ function add(state: State, anchor: Anchor): void {
     return addCoverFor(state, current, anchor);
   const ofSameKind = phrase === null && anchor.name?.models.some((model) => model.kind === current.kind) === true;
   if (ofSameKind && !cues.foreign && modelNameOf(current) === null) return join(state, current, anchor);
-  if (cues.foreign && phrase === null && anchor.name?.family != null) return mention(state, current, anchor);
+  if (cues.the && !cues.priced && isClubType(anchor) && refersBack(state, anchor)) return;
+  if (cues.foreign && anchor.name?.family != null) return mention(state, current, anchor);
   if (continuesForeign(state, anchor)) return absorb(state, current, anchor, phrase?.type ?? null);
   if (
     (cues.foreign || (cues.bracketed && isClubType(anchor) && !isHeadLike(current.kind))) &&
     !(cues.pricedClose && current.own)
   )
-    return absorb(state, current, anchor, phrase?.type ?? null);
+    return absorb(state, current, anchor, cues.from ? null : (phrase?.type ?? null));
   // "4h or 5h" wants one of them.
   if (/^[ ,]*(?:or|oder|ou|o)(?: an?)? *$/u.test(gapBefore(state, current, anchor))) return absorb(state, current, anchor);
   if (kind === "shaft") return addShaft(state, current, anchor);

@@ -64,6 +64,22 @@ function namesIn(words: Words, ready: ReadyCatalogue): Named {
   return names.length === all.names.length ? all : without(names);
 }
 
+/** "3 or 5 wood" is neither; a digit of a longer number is none. */
+function isUnsettledNumber({ field, start, end }: Mention, plain: string): boolean {
+  if (field !== "clubNumber") return false;
+  const choice = /\d ?(?:or|oder|ou|o) $/u.test(plain.slice(Math.max(0, start - 8), start)) || /^ ?(?:or|oder|ou|o) \d/u.test(plain.slice(end, end + 8));
+  return choice || (/\d/u.test(plain[end] ?? "") && /\d/u.test(plain[end - 1] ?? ""));
+}
+
+/** The year in short before a name: "'21 Ombrel". */
+function shortYears(names: readonly NameFound[], { plain }: Words): Mention[] {
+  return names.flatMap(({ start }): Mention[] => {
+    const match = /(?<![\d\p{L}])'(?<year>[0-4]\d) ?$/u.exec(plain.slice(Math.max(0, start - 5), start));
+    const year = match?.groups?.["year"];
+    return match && year ? [{ field: "year", value: 2000 + Number(year), start: start - match[0].length, end: start }] : [];
+  });
+}
+
 /** The adapter families that the names say. */
 function familyMentions(names: readonly NameFound[], { plain }: Words): Mention[] {
   return names.flatMap(({ family, start, end }): Mention[] => {
@@ -107,11 +123,13 @@ function ownMentions(
   // "5 wood and 7 wood heads": a number before a plural says a club's number where it is not the first thing named.
   const ofNoun = numberSaid !== null && type !== "driver" && type !== "putter" && typeAt && !number && !inNoun && !quantity?.insideNoun && !mentions.some(({ field }) => field === "clubNumber");
   if (ofNoun && (!plural || listed)) own.push({ field: "clubNumber", value: numberSaid, start: typeAt.start, end: typeAt.end });
+  const numberless = type === "driver" || type === "putter";
   const others = mentions.filter(
     ({ field }) =>
       !(field === "clubNumber" && (number || inNoun || quantity?.insideNoun)) &&
       !(field === "clubType" && type) &&
-      !(field === "loftDeg" && loft),
+      !(field === "loftDeg" && loft) &&
+      !(field === "clubNumber" && numberless),
   );
   return [...own, ...others];
 }
@@ -263,10 +281,11 @@ export function readListing(text: string, catalogue: readonly CatalogueModel[] |
   const inSet = ({ field, start }: Mention) =>
     (field === "clubNumber" || field === "clubType") && sets.some((set) => start >= set.start && start < set.end);
   const mentions = [
-    ...factReaders.flatMap((reader) => reader(readable)).filter((mention) => !inSet(mention)),
+    ...factReaders.flatMap((reader) => reader(readable)).filter((mention) => !inSet(mention) && !isUnsettledNumber(mention, readable.plain)),
     ...sets,
     ...readModelFlex(words, names),
     ...familyMentions(names, words),
+    ...shortYears(names, words),
   ].sort((one, other) => one.start - other.start || one.end - other.end);
   const built = buildItems(source, mentions, [...read.extras, ...readFallbacks(readable, names)], ready);
   const listing = finish({ whole, words, masked, money, said, built, read });

@@ -17,7 +17,7 @@ const flexLetters: ReadonlyMap<string, Flex> = new Map([
 ]);
 
 const letters =
-  /^ ?[-(/,]? ?(r\+|r2|sr|xs|tx|[larsx])(?![\p{L}\d+'&/°"-]| ?(?:x|hand|h)(?![\p{L}])| (?:\d{1,3}) ?(?:x|off))/u;
+  /^ ?[-(/,]? ?(r\+|r2|sr|xs|tx|[larsx])(?![\p{L}\d+'&/°"-]| ?(?:x|hand|h)(?![\p{L}])|(?<=x) ?\d| (?:\d{1,3}) ?(?:x|off))/u;
 
 /** The flex that a letter behind a shaft's name says: "Reedlace 60 S". Behind no other words does a letter alone say it. */
 export function readModelFlex({ plain }: Words, names: readonly NameFound[]): Mention[] {

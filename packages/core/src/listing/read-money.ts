@@ -16,6 +16,8 @@ export type MoneyRole =
 
 /** A sum of money with what it is for. `money` is null where a price has no currency anywhere in the words. */
 export interface MoneyFound {
+  /** Whether the words say that this is the price now, after another. */
+  readonly now?: boolean;
   readonly role: MoneyRole;
   readonly units: number;
   readonly money: Money | null;
@@ -28,22 +30,22 @@ export interface MoneyFound {
 type RoleCue = readonly [role: MoneyRole, pattern: RegExp];
 
 const postageWord =
-  "(?:p ?(?:&|and|n|\\+) ?p|p\\/p|pp|post(?:age|ing|al)?(?: ?(?:&|and) ?pack(?:ing|aging))?|packing|shipping|ship|delivery|deliver|courier|carriage|recorded|tracked|signed for|special delivery|freight|versand(?:kosten)?|porto|envio|gastos(?: de envio)?|portes|frais de port|fdp|port|livraison|expedition|portokosten|frakt|verzendkosten|verzending|verzenden|spedizione|sending)";
+  "(?:p ?(?:&|and|n|\\+) ?p|p\\/p|pp|post(?:age|ing|al)?(?: ?(?:&|and) ?pack(?:ing|aging))?|packing|shipping|ship|delivery|deliver|courier|carriage|recorded|tracked|signed for|special delivery|freight|versand(?:kosten)?|porto|envio|gastos(?: de envio)?|portes|frais de port|fdp|port|livraison|expedition|portokosten|frakt|s ?[/&] ?h|s\\+h|envois?|verzendkosten|verzending|verzenden|spedizione|sending)";
 
 /** Words straight before a sum, nearest the sum; looked at in order. */
 const cuesBefore: readonly RoleCue[] = [
   [
     "other",
-    /(?:rrp|r\.r\.p\.?|msrp|srp|uvp|pvp|list(?:s|ed)?(?: price)?|retail(?:s|ed|ing)?(?: price)?(?: (?:at|for))?|new price|neupreis|np|prix neuf|precio nuevo|(?:cost|costs|costing)(?: (?:me|us|him|her|my \p{L}+|over|about|around|nearly|almost|new|originally|well over))*|paid(?: (?:over|about|around|nearly|almost|nearly))*|payed|(?:bought|purchased|got|picked up)(?: (?:it|them|new|this))* (?:for|at)|worth(?: (?:over|about|around|at least|easily))*|valued at|value|(?:sells?|selling|sold|retails?|going|goes|go|went|are|is|were|was) (?:new )?(?:for|at)(?: (?:over|about|around))? new|normally|usually|originally|(?:sell|sells|selling|go|goes|going) (?:elsewhere|new|online|in (?:the )?shops?|on [\p{L} ]{2,14}) (?:for|at)|instead of|rather than|(?:new|shop|original|full) (?:price|cost|for|at)|brand new|stood me at|neu(?:wert)?|statt|au lieu de|antes|save|saving|discount(?: of)?|deposit(?: of)?|spent(?: (?:over|about))?|refund(?:ed)?|insured (?:for|to)|up to|budget(?: (?:of|is|around|about))?|max(?:imum)?(?: (?:of|budget))?|no more than|refused|turned down|offered(?: me)?|was offered|rejected|not worth|fee of|fees?|add|knock|minus|less|plus cash|cash adjustment) ?[:=]? ?(?:of |about |around |over |nearly |approx\.? |circa |c\.? ?|~ ?|was )?(?:the |an? |new )?$/u,
+    /(?:rrp|r\.r\.p\.?|msrp|srp|uvp|pvp|list(?:s|ed)?(?: price)?|retail(?:s|ed|ing)?(?: price)?(?: (?:at|for))?|new price|neupreis|np|prix neuf|precio nuevo|(?:cost|costs|costing)(?: (?:me|us|him|her|my \p{L}+|over|about|around|nearly|almost|new|originally|well over))*|paid(?: (?:over|about|around|nearly|almost|nearly))*|payed|(?:bought|purchased|got|picked up)(?: (?:it|them|new|this))* (?:for|at)|worth(?: (?:over|about|around|at least|easily))*|valued at|value|(?:sells?|selling|sold|retails?|going|goes|go|went|are|is|were|was) (?:new )?(?:for|at)(?: (?:over|about|around))? new|normally|usually|originally|(?:sell|sells|selling|go|goes|going) (?:elsewhere|new|online|in (?:the )?shops?|on [\p{L} ]{2,14}) (?:for|at)|instead of|rather than|(?:new|shop|original|full) (?:price|cost|for|at)|brand new|stood me at|neu(?:wert)?|statt|au lieu de|antes|save|saving|discount(?: of)?|deposit(?: of)?|spent(?: (?:over|about))?|refund(?:ed)?|insured (?:for|to)|up to|budget(?: (?:of|is|around|about))?|max(?:imum)?(?: (?:of|budget))?|no more than|refused|turned down|offered(?: me)?|was offered|rejected|not worth|fee of|fees?|knock|minus|less|plus cash|cash adjustment) ?[:=]? ?(?:of |about |around |over |nearly |approx\.? |circa |c\.? ?|~ ?|was )?(?:the |an? |new )?$/u,
   ],
   [
     "other",
-    /(?:was|were|from|before|previously|originally|vorher|avant|initially|started at|reduced from|down from|dropped from) ?:? ?$/u,
+    /(?:was|were|then|asked|from|van|von|that'?s|makes|comes to|before|previously|originally|vorher|avant|initially|started at|reduced from|down from|dropped from) ?:? ?$/u,
   ],
   [
     "postage",
     new RegExp(
-      `(?<![\\p{L}])${postageWord}(?: (?:is|will be|would be|costs?|at|for|of|to (?:uk|ireland|you|mainland|eu)|uk|anywhere|mainland|within the uk|only|approx|about|around|extra|an extra|add|mit|fur|possible|moglich|posible|je|each|per item|pro stuck|\\(\\w+\\))){0,3} ?[:=@+-]? ?(?:of |about |an? |extra )?$`,
+      `(?<![\\p{L}])${postageWord}(?: \\(?(?:is|will be|would be|costs?|kosten?|coute|cuesta|usually|normally|typically|roughly|even|at|for|of|to (?:uk|ireland|you|mainland|eu)|uk|anywhere|mainland|within the uk|only|approx|about|around|extra|an extra|add|mit|fur|possible|moglich|posible|je|each|per item|pro stuck|\\(\\w+\\))){0,3} ?[:=@+-]? ?(?:of |about |an? |extra )?$`,
       "u",
     ),
   ],
@@ -69,7 +71,11 @@ const cuesAfter: readonly RoleCue[] = [
   ],
   [
     "together",
-    /^ ?(?:ono |obo |posted |inc(?:l\.?|luding)? (?:p&p|post(?:age)?) )?(?:for |the |fur )*(?:both|lot|pair|set|bundle|(?<=the |all )(?:two|three|four|five|six)|all(?! over)|everything|job ?lot|job lot|together|total|in total|altogether|all in(?! all)|zusammen|alle|alles|komplett|beide|gesamt|le tout|les deux|la paire|le lot|el lote|los dos|todo|ambos|the 2|the 3|all \d)(?![\p{L}])/u,
+    /^ ?(?:takes (?:it all|the lot|everything|them all|all|both)|l'ensemble|en lot)(?![\p{L}])/u,
+  ],
+  [
+    "together",
+    /^ ?(?:ono |obo |posted |inc(?:l\.?|luding)? (?:p&p|post(?:age)?) )?(?:for |the |fur )*(?:both|lot|pair|set|bundle|(?<=the |all )(?:two|three|four|five|six|seven|eight|nine|ten)|all(?! over)|everything|job ?lot|job lot|together|total|in total|altogether|all in(?! all)|zusammen|alle|alles|komplett|beide|gesamt|le tout|les deux|la paire|le lot|el lote|los dos|todo|ambos|the 2|the 3|all \d)(?![\p{L}])/u,
   ],
   [
     "postage",
@@ -88,10 +94,13 @@ const cuesAfter: readonly RoleCue[] = [
 const priceBefore =
   /(?<![\p{L}])(?:asking(?: price)?|price(?:d)?(?: (?:at|is|for|now|to))*|now(?: only| just| down to)?|want(?:ing)?|looking for|sell(?:ing)?(?: (?:it|them|both|all))* (?:for|at)|for sale (?:at|for)|yours for|take|o(?:ffers?)?\.?(?: (?:over|above|from|around|in the region of))|oiro|oieo|fp|vb|vhb|preis|festpreis|prix|precio|pido|por|fur|reduced to|down to|dropped to|now at|pay(?:ment)?|bids? (?:from|start(?:ing|s)? at)|starting (?:bid|price|at)|start(?:s|ing)? (?:at|from)|cash|bargain at|steal at) ?[:=@-]? ?$/u;
 const priceAfter =
-  /^(?:,-)? ?(?:ono|o\.n\.o|obo|o\.b\.o|vb|vhb|fp|festpreis|each|ea|apiece|posted|shipped|delivered|collected|cash|the (?:lot|pair|set|two|three|four|five|six|job lot)|for (?:both|the lot|all|the pair|the set|everything|the two|the three|the four|the five|two|three)|both|or (?:near|best|nearest) offer|inc(?:l|luding|ludes)?\.? (?:p&p|post|delivery|shipping)|plus (?:p&p|post|shipping|delivery)|\+ ?(?:p&p|post|shipping|delivery)|firm|neg(?:otiable)?(?![\p{L}])|on the nose|takes it|gets it|secures|a debattre|negociables?|fixe|cada un|c\/u|pro stuck|zzgl|inkl|je(?![\p{L}]))(?![\p{L}])/u;
+  /^(?:,-)? ?(?:ono|o\.n\.o|obo|o\.b\.o|vb|vhb|fp|festpreis|each|ea|apiece|posted|shipped|delivered|collected|cash|the (?:lot|pair|set|two|three|four|five|six|job lot)|for (?:both|the lot|all|the pair|the set|everything|the two|the three|the four|the five|two|three)|both|or (?:near|best|nearest) offer|inc(?:l|luding|ludes)?\.? (?:p&p|post|delivery|shipping)|plus (?:p&p|post|shipping|delivery)|\+ ?(?:p&p|post|shipping|delivery|ship)|\+ ?[£€$]?\d{1,3}(?:[.,]\d\d)? ?(?:p&p|post|shipping|delivery|postage)|firm|neg(?:otiable)?(?![\p{L}])|on the nose|takes it|gets it|secures|a debattre|negociables?|fixe|cada un|c\/u|pro stuck|zzgl|inkl|je(?![\p{L}]))(?![\p{L}])/u;
 /** What shows that a bare number is no price. */
 const unitAfter =
   /^ ?(?:°|deg|grad|g(?![\p{L}])|gr(?![\p{L}])|gm|gram|in(?![\p{L}])|inch|"|'|cm|mm|kg|km|cc|cpm|%|iron|wood|w(?![\p{L}])|h(?![\p{L}])|i(?![\p{L}])|hybrid|yds?|yards?|years?|yrs?|months?|weeks?|days?|hours?|rounds?|holes?|times|mins?|minutes?|miles|driver|heads?|shafts?|grips?|clubs?|adapters?|sleeves?|left|available|of|x(?![\p{L}])|handicap|model|jahre?|ans)/u;
+
+/** "8 for post", "+ 6 p&p". */
+const postedBare = /^ ?(?:(?:for|to|extra for) )?(?:post|postage|shipping|p&p|delivery|ship|s\/h)(?: ?(?:$|[.,;)\n])| it)/u;
 
 const reach = 48;
 
@@ -100,6 +109,8 @@ const sameSentence = (words: string) =>
 
 const roleBy = (cues: readonly RoleCue[], words: string): MoneyRole | null =>
   cues.find(([, pattern]) => pattern.test(words))?.[0] ?? null;
+
+const nowBefore = /(?<![\p{L}])(?:now(?: only| just| down to| at)?|reduced to|down to|dropped to|jetzt|nu|maintenant|ahora) ?[:=]? ?$/u;
 
 const looksLikeYear = (units: number) => Number.isInteger(units) && units >= 1950 && units <= 2099;
 
@@ -119,7 +130,8 @@ function place(plain: string, amounts: readonly Amount[], at: number): Placed {
 
 /** Whether a number without a currency is spoken of as money. */
 function isPrice({ amount, before, after }: Placed): boolean {
-  if (amount.currency !== null) return true;
+  if (amount.currency !== null || amount.slang) return true;
+  if (postedBare.test(after) && amount.units < 60) return true;
   const posted =
     roleBy(cuesBefore, before) === "postage" &&
     /^ ?(?:$|[.,;!)]|extra|to |within|uk|tracked|signed)/u.test(after);
@@ -159,6 +171,6 @@ export function readMoney(words: Words): MoneyFound[] {
     const currency = said === "USD" && dollar !== undefined ? dollar : said;
     const money = currency === null ? null : { amountMinor: minorOf(units, currency), currency };
     const doubt = currency === null ? "A price is given, but not in which currency." : undefined;
-    return { role: roleOf(one), units, money, start, end, ...(doubt === undefined ? {} : { doubt }) };
+    return { ...(nowBefore.test(one.before) ? { now: true } : {}), role: roleOf(one), units, money, start, end, ...(doubt === undefined ? {} : { doubt }) };
   });
 }

@@ -66,6 +66,7 @@ const counted = new RegExp(
   `(?<![\\p{L}\\d.,£€$/#°-]|no\\.? |model )(\\d{1,3}|${words}) +(?:a )?${adjectives} *$`,
   "u",
 );
+const bracketed = new RegExp(`\\((\\d{1,3})\\) *${adjectives} *$`, "u");
 const named = new RegExp(`(?<![\\p{L}])(?:an? )?(${words})(?: of)? *${adjectives} *$`, "u");
 const lotOf =
   /(?:job ?lot|lot|set|bundle|box|collection|pile|pack|bag|selection|batch|bunch|load)(?: of)?:? *$/u;
@@ -77,7 +78,7 @@ const lotCount = new RegExp(
 const later =
   /^(?: ?[,(:-])? ?(?:[^.,;:\n\d(]{0,30}(?<!\p{L})x ?(\d{1,3})(?!\d|[."°]\d|["°/])|\((\d{1,2})(?: ?(?:off|x|no\.?|available|of them))?\)|(\d{1,3}) ?(?:off|no\.|pcs|stk)(?![\p{L}]))/u;
 const laterSaid =
-  /(?<![\p{L}\d.,£€$/])(?:(?:qty|quantity|anzahl|menge|quantite|cantidad)(?: of)?[ :=]{1,2}(\d{1,3})|(\d{1,3}|two|three|four|five|six|eight|ten|twelve) (?:left(?! hand)|available|in stock|of them|for sale|to sell|in total|verfugbar|disponibles?|vorhanden)|(?:bag|box|set|pack|lot|bundle|job ?lot|sleeve) of (\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|thirteen|a dozen)(?! (?:driver|wood|iron|head|shaft|grip|different|mixed|assorted))|(?:have|got) (\d{1,3}|two|three|four|five|six) (?:of (?:these|them)|left(?! hand)|available))(?![\p{L}])/u;
+  /(?<![\p{L}\d.,£€$/])(?:(?:qty|quantity|anzahl|menge|quantite|cantidad)(?: of)?[ :=]{1,2}(\d{1,3})|(\d{1,3}|two|three|four|five|six|eight|ten|twelve) (?:left(?! hand)|available|in stock|of them|for sale|to sell|in total|verfugbar|disponibles?|vorhanden)|(?:bag|box|set|pack|lot|bundle|job ?lot|sleeve) of (\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|thirteen|a dozen)(?! (?:driver|wood|iron|head|shaft|grip|different|mixed|assorted))|(?<=[,;] ?)(?:a )?(pair)(?=[ ,.;]|$)|(?:have|got) (\d{1,3}|two|three|four|five|six|seven|eight|nine|ten) (?:of (?:these|them)|left(?! hand)|available|but|altogether|in total))(?![\p{L}])/u;
 
 const countOf = (said: string): number => numberWords.get(said) ?? Number(said);
 
@@ -93,7 +94,7 @@ function before(plain: string, phrase: Counted, from: number): QuantityFound | n
     if (plausible(value))
       return { value, start: phrase.start, end: phrase.start + inNoun[1].length, insideNoun: true };
   }
-  const patterns = [lotCount, times, named, ...(phrase.plural ? [counted] : [])];
+  const patterns = [lotCount, times, bracketed, named, ...(phrase.plural ? [counted] : [])];
   for (const pattern of patterns) {
     const match = pattern.exec(line);
     const value = match?.[1] === undefined ? Number.NaN : countOf(match[1]);
@@ -106,7 +107,7 @@ function before(plain: string, phrase: Counted, from: number): QuantityFound | n
 
 /** The count said after a noun phrase, up to `to`. */
 function after(plain: string, phrase: Counted, to: number): QuantityFound | null {
-  const rest = plain.slice(phrase.end, Math.min(to, phrase.end + 120));
+  const rest = plain.slice(phrase.end, Math.min(to, phrase.end + 160));
   const close = later.exec(rest.trimEnd() === "" ? "" : rest.replace(/^ +/u, " "));
   const shift = close ? rest.length - rest.replace(/^ +/u, " ").length : 0;
   const match = close ?? laterSaid.exec(rest);
