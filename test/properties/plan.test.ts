@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { LinearSolver } from "../../packages/core/src/plan/linear-solver.ts";
-import type { PlanModel } from "../../packages/core/src/plan/plan-model.ts";
+import type { PlanModel, PlanSolution } from "../../packages/core/src/plan/plan-model.ts";
 import { solvePlan } from "../../packages/core/src/plan/solve-plan.ts";
 import { loadHighsSolver } from "../../packages/server/src/plan/highs-solver.ts";
 import { bestByTrying } from "../oracle/plan-brute-force.ts";
@@ -47,6 +47,49 @@ describe("the best plan of a small bench", () => {
         },
       ),
       { ...runs, numRuns: 150 },
+    );
+  });
+});
+
+describe("a plan that could not be finished", () => {
+  /** HiGHS that is no longer heard after so many calls, and a user who stops after so many questions. */
+  const brokenOff = fc.record({ calls: fc.nat(2), questions: fc.nat(40) });
+
+  it("is the best so far, breaks nothing, and its bound is never below what there is to find", async () => {
+    await fc.assert(
+      fc.asyncProperty(smallPlan, brokenOff, async (model, { calls, questions }) => {
+        let [called, asked] = [0, 0];
+        const failing: LinearSolver = async (programme, options) =>
+          ++called > calls
+            ? { status: "failed", values: null, objective: null, bound: null, prices: null }
+            : highs(programme, options);
+        const shouldStop = () => ++asked > questions;
+        const solution = await solvePlan(model, failing, { ...exact, shouldStop });
+        const best = bestByTrying(model);
+        expect(weighChoice(model, solution.choice)).toEqual({ net: solution.netMinor, breaks: [] });
+        expect(solution.netMinor).toBeLessThanOrEqual(best);
+        expect(solution.boundMinor).toBeGreaterThanOrEqual(best);
+        expect(solution.stopped).toBe(solution.boundMinor > solution.netMinor);
+      }),
+      { ...runs, numRuns: 200 },
+    );
+  });
+
+  it("tells on the way only of plans that hold, each as good as the last or better proved", async () => {
+    await fc.assert(
+      fc.asyncProperty(smallPlan, async (model) => {
+        const told: PlanSolution[] = [];
+        await solvePlan(model, highs, { ...exact, onProgress: (sofar) => told.push(sofar) });
+        told.forEach((sofar, at) => {
+          expect(weighChoice(model, sofar.choice)).toEqual({ net: sofar.netMinor, breaks: [] });
+          expect(sofar.boundMinor).toBeGreaterThanOrEqual(sofar.netMinor);
+          const before = told[at - 1];
+          if (before === undefined) return;
+          expect(sofar.netMinor).toBeGreaterThanOrEqual(before.netMinor);
+          expect(sofar.boundMinor).toBeLessThanOrEqual(before.boundMinor);
+        });
+      }),
+      { ...runs, numRuns: 100 },
     );
   });
 });

@@ -45,13 +45,13 @@ function shop(draft: Draft, guide: Guide, stop: Stop): void {
   trips.forEach((_, trip) => {
     if (stop()) return;
     keepIfBetter(draft, () => {
-      const bought = bundles.flatMap((bundle, place) =>
-        bundle.trip === trip && draft.canBuy(place) ? [buyAndUse(draft, place, guide)] : [],
-      );
+      bundles.forEach((bundle, place) => {
+        while (bundle.trip === trip && draft.canBuy(place)) buyAndUse(draft, place, guide);
+      });
       bundles.forEach((bundle, place) => {
         if (bundle.trip === trip) unloadOne(draft, place, guide);
       });
-      return bought.length > 0;
+      return true;
     });
   });
   bundles.forEach((_, place) => {
