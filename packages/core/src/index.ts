@@ -86,6 +86,8 @@ export type {
   LinearSolver,
   SolverOptions,
 } from "./plan/linear-solver.ts";
+export { planBench, type SolveModel } from "./plan/plan-bench.ts";
+export type { PlanInput, PlanWishes } from "./plan/plan-input.ts";
 export type {
   Bundle,
   PlanChoice,
@@ -97,7 +99,13 @@ export type {
   Share,
   Use,
 } from "./plan/plan-model.ts";
+export type { Plan, PlanAction, PlanBinding } from "./plan/plan-result.ts";
+export { searchWords } from "./plan/search-words.ts";
 export { type PlanOptions, solvePlan } from "./plan/solve-plan.ts";
+export { wantedThing } from "./plan/wanted-things.ts";
+export { type Hit, hitSchema, type Watch, watchSchema } from "./plan/watch.ts";
+export { type Match, type WatchIndex, watchIndex } from "./plan/watch-index.ts";
+export { type WantValue, wantValues } from "./plan/watch-values.ts";
 export { type ReadyBench, readyBench } from "./resolve/ready-bench.ts";
 export { clubsForHead, type ResolveResult, resolveBench } from "./resolve/resolve-bench.ts";
 export type { Club, NearMiss, Question, Resolution, Want, WorkStep } from "./resolve/result.ts";
@@ -156,10 +164,11 @@ export { type PostageQuote, type PostageRefusal, postageFor } from "./worth/post
 export { type PriceBelief, type PricePrior, priceBeliefOf } from "./worth/price-belief.ts";
 export { logNormalPrices, type PriceLaw } from "./worth/price-law.ts";
 export type { AppliedAdjustment, EvidenceWeight, Resale } from "./worth/resale.ts";
+export { type SeenForWant, seenForWant } from "./worth/seen-for-want.ts";
 export { outcomes, type Sighting, sightingSchema } from "./worth/sighting.ts";
 export { subjectOfClub, subjectOfPart } from "./worth/subject-of.ts";
 export { summariseBooks } from "./worth/summarise-books.ts";
-export { titleOfItem, titleOfPart } from "./worth/titles.ts";
+export { titleOfClub, titleOfItem, titleOfPart } from "./worth/titles.ts";
 export { type Trip, type TripCost, timeMinor, tripCost } from "./worth/trip-cost.ts";
 export { type PartWait, type WaitAnswer, waitForPart } from "./worth/wait-for-part.ts";
 export { type CostedStep, type WorkCost, workCost } from "./worth/work-cost.ts";

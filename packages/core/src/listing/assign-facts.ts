@@ -41,7 +41,7 @@ const ofEach: ReadonlySet<string> = new Set(["hand", "flex", "shaftMaterial"]);
 function endsTightList(items: readonly ItemDraft[], { field, start }: Mention): boolean {
   const last = items.at(-1);
   if (!last || start < last.last || !ofEach.has(field)) return false;
-  return items.every(({ first, kind }, at) => isHeadLike(kind) && ( at === 0 || first - (items[at - 1]?.last ?? 0) <= 8));
+  return items.every(({ first, kind }, at) => isHeadLike(kind) && ( at === 0 || first - (items[at - 1]?.last ?? 0) <= 14));
 }
 
 /** Whether a fact is said of all the things at once. */

@@ -16,10 +16,10 @@ export type Damage =
   | "split";
 
 const crack =
-  "(?:cracks?|cracked|crackd|cracs|fractures?|fractured|riss|risse|gerissen|gebrochen|fissures?|fissuree?|felee?|grietas?|agrietad[oa]|crepe|crepa|scheur(?:tje)?s?|spricka|sprickor)";
+  "(?:cracks?|cracked|crackd|cracs|craks?|haarrisse?|fractures?|fractured|riss|risse|gerissen|gebrochen|fissures?|fissuree?|felee?|grietas?|agrietad[oa]|crepe|crepa|scheur(?:tje)?s?|spricka|sprickor)";
 const scratch = `(?:${withTypos("scratch")}(?:es|ed|s|y)?|scrapes?|scraped|kratzern?|verkratzt|rayures?|raye|aranazos?|araazos|rayaduras?|rayones?|graffi?|krassen?|repor|repa)`;
 const dent =
-  "(?:dents?|dented|dings?|dinged|dinks?|dinked|dinged-up|dellen?|beulen?|eindellungen|bosses?|coups?(?=\\s+sur)|abolladuras?|golpes?|ammaccatur[ae]|deuk(?:je|en)?s?|bucklor|buckla)";
+  "(?:dents?|dints?|dinted|dented|dings?|dinged|dinks?|dinked|dinged-up|dellen?|beulen?|eindellungen|bosses?|coups?(?=\\s+sur)|abolladuras?|golpes?|ammaccatur[ae]|deuk(?:je|en)?s?|bucklor|buckla)";
 const rattle = `(?:${withTypos("rattle", ["battle", "rattan"])}[sd]?|rattling|rattly|klappern?|klappert|rasselt|rasseln|scheppert|cliquetis|sonajeo|rammelt?)`;
 const grip = `(?:${withTypos("grip", ["trip", "grin", "grit", "grid"])}s?|griff|griffe)`;
 const worn =
@@ -123,7 +123,7 @@ const faults: readonly Phrase<Damage>[] = [
     value: "face-wear",
   },
   {
-    pattern: pattern`\bpaint\s*(?:-\s*)?(?:work\s+)?chip(?:s|ped|ping)?\b|\bchip(?:s|ped)?\s+(?:in|on|to|of|out\s+of)\s+(?:the\s+)?(?:paint|paintwork|lacquer)\b|\blackabplatzer\b|\beclats?\s+de\s+peinture\b`,
+    pattern: pattern`\bpaint\s*(?:-\s*)?(?:work\s+)?chip(?:s|ped|ping)?\b|\bchip(?:s|ped)?\s+(?:in|on|to|of|out\s+of)\s+(?:the\s+)?(?:paint|paintwork|lacquer)\b|\black(?:ab)?platzern?\b|\beclats?\s+de\s+peinture\b`,
     value: "chip",
   },
   {

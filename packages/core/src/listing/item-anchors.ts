@@ -83,7 +83,7 @@ const withJoin =
 const listJoin =
   /(?:(?<![\p{L}])(?:and|plus|und|et|y|also|as well as)|[&+,;/|\n]|[.!] |\n ?[-*•] ?)[ :]{0,2}(?:(?:an?|one|the|another|a spare|some|my|ein(?:e|en)?|une?|una?|loose|old|\d{1,3} ?x?|two|three|four|pair of|right|left|hand(?:ed)?|rh|lh|also|selling|have|got|there is|is|lefty|mens|ladies|spare|used|new) ?)*$/u;
 const negated =
-  /(?<![\p{L}])(?:no|not|without|w\/o|minus|less|missing|lacks?|excluding|excl|needs(?: an?)?|require[sd]?(?: an?)?|ohne|kein(?:e|en)?|sans|pas d[e']|sin|wanting an?|just needs an?)[ .:]{0,2}(?:the |an? |any |its |original |new |of |matching )*(?:(?:shaft|adapter|sleeve|grip|head|cover|headcover|wrench|tool|schaft|manche|varilla)s?(?:,| and| or|\/| &| oder| ni| ou|\/) ?)*$/u;
+  /(?<![\p{L}])(?:no|not|without|w\/o|minus|less|missing|lacks?|excluding|excl|needs(?: an?)?|require[sd]?(?: an?)?|ohne|uten|utan|zonder|senza|geen|ingen|kein(?:e|en)?|sans|pas d[e']|sin|wanting an?|just needs an?)[ .:]{0,2}(?:the |an? |any |its |original |new |of |matching )*(?:(?:shaft|adapter|sleeve|grip|head|cover|headcover|wrench|tool|schaft|manche|varilla)s?(?:,| and| or|\/| &| oder| ni| ou|\/) ?)*$/u;
 const deniedAfter =
   /^ ?(?:is |are |was |has been |were |:|-)? ?(?:(?:\p{L}+ ){0,4}not (?:be )?(?:included|inc|incl|supplied|for sale|part of|in the sale)|(?:only )?for (?:display|illustration|photo|demo|picture)|shown (?:only )?for|no longer|missing|removed|gone|lost|astray|nah|nope|no(?=[ ,.;\n)]|$)|non (?:fourni|compris|inclus)e?s?|fehlt|fehlen|weg(?!\p{L})|ontbreekt|saknas|mangler|long gone|snapped|broken off|sold|excluded|sold separately|nicht dabei|non compris|no incluid\p{L})/u;
 const another =
@@ -133,8 +133,8 @@ function cuesOf(
   const lineStart = before.includes("\n") || start <= 140;
   return {
     denied: negated.test(sentence) || deniedAfter.test(after),
-    foreign: foreignJoin.test(line) && !/^\d[^\p{L}]{0,3}(?:to|thru|through)? ?(?:\d|[pslgau]w)/u.test(plain.slice(start, end)),
-    from: !/(?<![\p{L}])(?:for|to (?:fit|suit)|suits?|fur|pour|para|passend)[ :]{0,2}(?:\p{L}+ ){0,5}$/u.test(line),
+    foreign: foreignJoin.test(line) && !/(?:lot|set|all|going|irons|them) from $/u.test(line),
+    from: !/(?<![\p{L}]|not )(?:for|to (?:fit|suit)|suits?|fur|pour|para|passend)[ :]{0,2}(?:\p{L}+ ){0,5}$/u.test(line),
     within: /(?<![\p{L}])(?:in|on|inside|to|of|the|its|his|my) (?:the )?$/u.test(line),
     the: /(?<![\p{L}])(?:the|this|that|der|die|das|le|la|les|el|los|las|de|het) $/u.test(line),
     between: /[,;|/] ?$/u.test(line) && /^ ?(?:[,;|/.]|$)/u.test(after),

@@ -76,7 +76,7 @@ const phrases: readonly Phrase<Noun>[] = [
   { pattern: word("eisenkopfe?"), value: noun("head", "iron") },
   { pattern: word("putterkopfe?"), value: noun("head", "putter") },
   { pattern: word("wedgekopfe?"), value: noun("head", "wedge") },
-  { pattern: word("driver-?(?:schafte?|skaft)"), value: noun("shaft", "driver") },
+  { pattern: word("driver-?(?:schafte?|skaft|shaft)"), value: noun("shaft", "driver") },
   { pattern: word("(?:fairway|holz|fairwayholz)schafte?"), value: noun("shaft", "fairway") },
   { pattern: word("hybridschafte?"), value: noun("shaft", "hybrid") },
   { pattern: word("(?:eisen)schafte?"), value: noun("shaft", "iron") },

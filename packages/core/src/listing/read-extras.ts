@@ -3,7 +3,7 @@ import type { FactReader } from "./mention.ts";
 import { findPhrases, type Phrase, pattern } from "./phrases.ts";
 import { withTypos } from "./typos.ts";
 
-const cover = `(?:head\\s*-?\\s*${withTypos("covers", ["cove"])}?|head\\s*-?\\s*${withTypos("cover", ["cove"])}s?|${withTypos("headcover")}s?|hedcovers?|hcover|h\\s?/\\s?c|h\\.c\\.|hc|haube|schlagerhaube|capuchon|couvre[\\s-](?:club|tete)s?|fundas?|cuffia)`;
+const cover = `(?:head\\s*-?\\s*${withTypos("covers", ["cove"])}?|head\\s*-?\\s*${withTypos("cover", ["cove"])}s?|${withTypos("headcover")}s?|hedcovers?|hcover|h\\s?/\\s?c|h\\.c\\.|hc|haube|schlagerhaube|housses?|capuchon|couvre[\\s-](?:club|tete)s?|fundas?|cuffia)`;
 const wrench = `(?:torque\\s+(?:wrench|key|tool|spanner)|${withTypos("wrench", ["wench"])}(?:es)?|${withTypos("spanner", ["spanned"])}s?|(?:allen|adjust(?:ment|ing|er)?|adapter|adaptor|loft|hex)\\s+(?:key|tool)|tool|schlussel|drehmomentschlussel|cle|llave|werkzeug)`;
 const plainCover = "(?:club\\s+)?covers?";
 const bringing =
@@ -47,7 +47,7 @@ const phrases: readonly Phrase<"cover" | "wrench">[] = [
 ];
 
 const absentAfter =
-  /^\s*(?:[:=-]\s*(?:no|n|none|missing|nein|non)\b|(?:no|none)(?=\s*(?:[,.;)\n]|$))|\(?\s*(?:(?:is|are|has\s+been|was|also|both)\s+)?(?:not|missing|lost|gone|isn't|no\s+longer|long\s+gone|went\s+missing|fehlt|non\s+inclus|excluded)\b|'s\s+(?:missing|gone))/;
+  /^\s*(?:[:=-]\s*(?:no|n|none|missing|nein|non)\b|(?:no|none)(?=\s*(?:[,.;)\n]|$))|\(?\s*(?:(?:is|are|has\s+been|was|also|both)\s+)?(?:not|missing|lost|gone|isn't|no\s+longer|long\s+gone|went\s+missing|fehlt|nah|nope|non\s+(?:inclus|fourni|compris)e?|astray|excluded)\b|'s\s+(?:missing|gone))/;
 const presentAfter =
   /^\s*(?:[:=-]\s*(?:yes|y|ja|oui|si)\b|(?:(?:is|are|also)\s+)?(?:included|incl|supplied|there|comes|inclus|dabei|thrown)\b)/;
 

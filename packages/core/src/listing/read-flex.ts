@@ -4,7 +4,7 @@ import { findPhrases, type Phrase, pattern } from "./phrases.ts";
 import { withTypos } from "./typos.ts";
 
 const stiff = `(?:${withTypos("stiff", ["staff", "stuff", "still", "stick", "stiffs"])}|stf)`;
-const regular = `(?:${withTypos("regular", ["regulars"])}|reg)`;
+const regular = `(?:${withTypos("regular", ["regulars"])}|regulier|reg)`;
 const senior = withTypos("senior", ["seniors"]);
 const seniors = "(?:senior'?s|senioren)";
 const ladies = "(?:ladies'?|lady'?s?|womens?|women's|woman's|damen|dames?|damas?|femme)";

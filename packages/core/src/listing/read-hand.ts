@@ -45,11 +45,11 @@ const phrases: readonly Phrase<Hand>[] = [
   },
   { pattern: pattern`\b${person}\s+(?<at>left)\b(?!\s+(?:in|the|it|at|on|over|behind))`, value: "left" },
   {
-    pattern: pattern`\b(?:rechtshand(?:er|ed|ausfuhrung)?|rechtshaender|rechtshandig|droitiers?|droitieres?|diestr[oa]s?|destros?|hogerhand|hogerfattad)\b`,
+    pattern: pattern`\b(?:rechtshand(?:er|ed|ausfuhrung)?|rechtshaender|rechtshandig|droitiers?|droitieres?|diestr[oa]s?|destros?|hogerhand|hogerfattad|hoger|hoyre)\b`,
     value: "right",
   },
   {
-    pattern: pattern`\b(?:linkshand(?:er|ed|ausfuhrung)?|linkshaender|linkshandig|gauchers?|gaucheres?|zurd[oa]s?|mancin[oi]|vansterhand|vansterfattad)\b`,
+    pattern: pattern`\b(?:linkshand(?:er|ed|ausfuhrung)?|linkshaender|linkshandig|gauchers?|gaucheres?|zurd[oa]s?|mancin[oi]|vansterhand|vansterfattad|vanster|venstre)\b`,
     value: "left",
   },
   { pattern: pattern`[\w"°½)]\s*[,;/|]\s*(?<at>right)\s*(?=[,;/|.)\n]|$)`, value: "right" },

@@ -46,8 +46,13 @@ function quantityAt(state: State, anchor: Anchor, from: number): QuantityFound |
   return before ?? readQuantity(state.plain, phrase ?? whole, from, nextPhrase(state, anchor));
 }
 
-const numberAt = ({ plain }: ItemSource, { phrase }: Anchor): string | null =>
-  phrase?.type ? clubNumberIn(plain.slice(phrase.start, phrase.end)) : null;
+function numberAt({ plain }: ItemSource, { phrase }: Anchor): string | null {
+  if (!phrase?.type) return null;
+  // "3 or 5 wood" says neither.
+  if (/\d ?(?:or|oder|ou|o) $/u.test(plain.slice(Math.max(0, phrase.start - 6), phrase.start))) return null;
+  const number = clubNumberIn(plain.slice(phrase.start, phrase.end));
+  return number !== null && Number(number) > 11 ? null : number;
+}
 
 function itemFrom(state: State, anchor: Anchor): ItemDraft {
   const item = bareItemFrom(state, anchor);
@@ -237,6 +242,8 @@ function addAccessory(state: State, current: ItemDraft, anchor: Anchor): void {
   if (name && kind === "adapter") current.names.push(name);
   if (!phrase) return;
   mention(state, current, phrase);
+  // A price behind what comes with a thing is the thing's.
+  current.own ||= cues.priced;
   noteExtra(state, anchor, true);
 }
 
@@ -267,10 +274,10 @@ function addHeadLike(state: State, current: ItemDraft, anchor: Anchor): void {
   if (!isHeadLike(current.kind)) return addHeadBeside(state, current, anchor);
   const bareHead = phrase?.part === true && phrase.type === null && anchor.name === null;
   if (bareHead) {
+    if (cues.within) return;
     if (cues.another || cues.numbered || cues.counted) return begin(state, anchor);
     // "Breaking my driver: head £50, shaft £40".
-    if (cues.priced && !current.own && !current.outright && (cues.lineStart || cues.listed)) return join(state, current, anchor);
-    if (cues.within) return;
+    if (cues.priced && !cues.described && !current.own && !current.outright && (cues.lineStart || cues.listed)) return join(state, current, anchor);
     const close = /^ ?(?:\d+(?:[.,]\d+)?)?[°*"]?(?: ?(?:deg(?:rees?)?|rh|lh|right|left|hand(?:ed)?|golf|club))* $/u;
     const behind = close.test(gapBefore(state, current, anchor)) && !current.outright;
     if (behind) return join(state, current, anchor);
@@ -353,7 +360,7 @@ function add(state: State, anchor: Anchor): void {
     (cues.foreign || (cues.bracketed && isClubType(anchor) && !isHeadLike(current.kind))) &&
     !(cues.pricedClose && current.own)
   )
-    return absorb(state, current, anchor, cues.from ? null : (phrase?.type ?? null));
+    return absorb(state, current, anchor, cues.from && !cues.bracketed ? null : (phrase?.type ?? null));
   // "4h or 5h" wants one of them.
   if (/^[ ,]*(?:or|oder|ou|o)(?: an?)? *$/u.test(gapBefore(state, current, anchor))) return absorb(state, current, anchor);
   if (kind === "shaft") return addShaft(state, current, anchor);
@@ -368,7 +375,7 @@ function shareParts({ items, plain }: State): void {
   for (const [at, item] of items.entries()) {
     const before = items[at - 1];
     if (!before || item.names.length > 0 || !isHeadLike(item.kind) || !isHeadLike(before.kind)) continue;
-    if (/^ ?(?:and|&|\+|und|et|y|,) (?:an? |the )?$/u.test(plain.slice(before.last, item.first))) item.names.push(...before.names);
+    if (/^ ?(?:and|&|\+|und|et|y|,)? ?(?:an? |the )?$/u.test(plain.slice(before.last, item.first))) item.names.push(...before.names);
   }
   for (let at = items.length - 1; at > 0; at -= 1) {
     const item = items[at] as ItemDraft;

@@ -93,7 +93,7 @@ const phrases: readonly Phrase<Said>[] = [
 const adapter =
   "(?:(?:the|an?|its|fitted|\\w{1,20}\\s+\\d|\\w{1,20}|hosel|loft)\\s+){0,2}(?:adapt[eo]rs?|sleeves?|adpater|adaptateur|adaptador)";
 const including =
-  "(?:inc\\.?|incl\\.?|including|includes|included|with|w/|plus|inkl\\.?|mit|avec|con|to\\s+(?:the\\s+)?(?:end|tip|bottom)\\s+of)";
+  "(?:inc\\.?|incl\\.?|including|includes|included|with|w/|plus|inkl\\.?|med|met|mit|avec|con|to\\s+(?:the\\s+)?(?:end|tip|bottom)\\s+of)";
 const excluding =
   "(?:without|w/o|excl\\.?|excluding|exc\\.?|ex|not\\s+including|not\\s+inc|no|less|minus|before|ohne|sans|sin|zonder|utan)";
 const near =
@@ -108,7 +108,7 @@ const adapterAfter = new RegExp(
 const playingAfter =
   /^[\s(,-]*(?:spiellange|longueur\s+de\s+jeu|playing\s+length|overall\s+(?:club\s+)?length|club\s+length|total\s+(?:club\s+)?length|finished\s+length|as\s+(?:a\s+)?built|built\b|overall\b)/;
 const aloneBefore = new RegExp(
-  `(?:${excluding}\\s+${adapter}|bare\\s+shaft|shaft\\s+only|bare|raw|shaft\\s+alone)(?:\\s+length)?[\\s:(=,-]*(?:it\\s+)?(?:is|measures|measured|of|at|length|shaft|lange|longueur|longitud)?[\\s:(=-]*$`,
+  `(?:${excluding}\\s+${adapter}|bare\\s+shaft|shaft\\s+only|bare|kale|nu|nackt|raw|shaft\\s+alone)(?:\\s+length)?[\\s:(=,-]*(?:it\\s+)?(?:is|measures|measured|of|at|length|shaft|lange|longueur|longitud)?[\\s:(=-]*$`,
 );
 const adapterBefore = new RegExp(
   `(?:length|measures|measured|measuring|long|lange|longueur|longitud)\\s+${including}\\s+${adapter}[\\s:(=-]*(?:is|of|at|on)?[\\s:(=-]*$|${including}\\s+${adapter}\\s+(?:on\\s+|fitted\\s+)?(?:it\\s+)?(?:is|measures|length)[\\s:(=-]*$`,
@@ -123,7 +123,7 @@ function aroundOf(plain: string, start: number, end: number): readonly [string, 
   const before = plain.slice(Math.max(0, start - 60), start);
   const after = plain.slice(end, end + 60);
   const cut = Math.max(...["\n", ";", "|", "•", ". ", "! "].map((stop) => before.lastIndexOf(stop)));
-  return [before.slice(cut + 1), after.split(/[\n;|•]|[.!]\s/, 1)[0] ?? ""];
+  return [before.slice(cut + 1), after.split(/[\n;|•]|(?<!\b(?:incl?|excl?|inkl|exkl|approx|ca))[.!]\s/, 1)[0] ?? ""];
 }
 
 function basisOf(plain: string, start: number, end: number): Basis {

@@ -68,7 +68,8 @@ function namesIn(words: Words, ready: ReadyCatalogue): Named {
 function isUnsettledNumber({ field, start, end }: Mention, plain: string): boolean {
   if (field !== "clubNumber") return false;
   const choice = /\d ?(?:or|oder|ou|o) $/u.test(plain.slice(Math.max(0, start - 8), start)) || /^ ?(?:or|oder|ou|o) \d/u.test(plain.slice(end, end + 8));
-  return choice || (/\d/u.test(plain[end] ?? "") && /\d/u.test(plain[end - 1] ?? ""));
+  const within = (/\d/u.test(plain[end] ?? "") && /\d/u.test(plain[end - 1] ?? "")) || /\d/u.test(plain[start - 1] ?? "");
+  return choice || within;
 }
 
 /** The year in short before a name: "'21 Ombrel". */
@@ -78,6 +79,12 @@ function shortYears(names: readonly NameFound[], { plain }: Words): Mention[] {
     const year = match?.groups?.["year"];
     return match && year ? [{ field: "year", value: 2000 + Number(year), start: start - match[0].length, end: start }] : [];
   });
+}
+
+/** "Steel? No, graphite", "dents I can live with": said, and not so. */
+function isTakenBack({ field, end }: Mention, plain: string): boolean {
+  const after = plain.slice(end, end + 30);
+  return /^ ?\? ?(?:no|nope|nein|non)(?![\p{L}])/u.test(after) || (field === "fault" && /^[^.,;\n]{0,12}(?:can live with|don't mind|dont mind|(?:is|are) (?:ok|fine|no problem|acceptable))/u.test(after));
 }
 
 /** The adapter families that the names say. */
@@ -126,7 +133,7 @@ function ownMentions(
   const numberless = type === "driver" || type === "putter";
   const others = mentions.filter(
     ({ field }) =>
-      !(field === "clubNumber" && (number || inNoun || quantity?.insideNoun)) &&
+      !(field === "clubNumber" && (number || inNoun)) &&
       !(field === "clubType" && type) &&
       !(field === "loftDeg" && loft) &&
       !(field === "clubNumber" && numberless),
@@ -281,7 +288,7 @@ export function readListing(text: string, catalogue: readonly CatalogueModel[] |
   const inSet = ({ field, start }: Mention) =>
     (field === "clubNumber" || field === "clubType") && sets.some((set) => start >= set.start && start < set.end);
   const mentions = [
-    ...factReaders.flatMap((reader) => reader(readable)).filter((mention) => !inSet(mention) && !isUnsettledNumber(mention, readable.plain)),
+    ...factReaders.flatMap((reader) => reader(readable)).filter((mention) => !inSet(mention) && !isUnsettledNumber(mention, readable.plain) && !isTakenBack(mention, readable.plain)),
     ...sets,
     ...readModelFlex(words, names),
     ...familyMentions(names, words),

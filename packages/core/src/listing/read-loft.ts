@@ -8,7 +8,7 @@ interface Said {
 }
 
 const sign =
-  "(?:°|\\*(?!\\*)|degrees?\\b|degress?\\b|degreees?\\b|degs?\\b|dgr\\b|grad\\b|degres?\\b|grados?\\b|gradi\\b|graden\\b|grader\\b|graus?\\b)";
+  "(?:°|\\*(?!\\*)|degrees?\\b|degress?\\b|degreees?\\b|degre[a-z]{2,3}\\b|degs?\\b|dgr\\b|grad\\b|degres?\\b|grados?\\b|gradi\\b|graden\\b|grader\\b|graus?\\b)";
 const toSign = `\\s*-?\\s*${sign}`;
 const notLoft =
   "(?:bounce|lie\\b|upright|flat\\b|flatter|strong|weak|open\\b|closed|torque|of\\s+(?:torque|bounce|adjust|loft\\s+adjust|movement|tilt)|launch|adjust|up\\b|down\\b|either|toe\\s+hang|offset|c\\b|celsius|f\\b|draw|fade|range)";

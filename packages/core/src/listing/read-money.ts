@@ -36,7 +36,7 @@ const postageWord =
 const cuesBefore: readonly RoleCue[] = [
   [
     "other",
-    /(?:rrp|r\.r\.p\.?|msrp|srp|uvp|pvp|list(?:s|ed)?(?: price)?|retail(?:s|ed|ing)?(?: price)?(?: (?:at|for))?|new price|neupreis|np|prix neuf|precio nuevo|(?:cost|costs|costing)(?: (?:me|us|him|her|my \p{L}+|over|about|around|nearly|almost|new|originally|well over))*|paid(?: (?:over|about|around|nearly|almost|nearly))*|payed|(?:bought|purchased|got|picked up)(?: (?:it|them|new|this))* (?:for|at)|worth(?: (?:over|about|around|at least|easily))*|valued at|value|(?:sells?|selling|sold|retails?|going|goes|go|went|are|is|were|was) (?:new )?(?:for|at)(?: (?:over|about|around))? new|normally|usually|originally|(?:sell|sells|selling|go|goes|going) (?:elsewhere|new|online|in (?:the )?shops?|on [\p{L} ]{2,14}) (?:for|at)|instead of|rather than|(?:new|shop|original|full) (?:price|cost|for|at)|brand new|stood me at|neu(?:wert)?|statt|au lieu de|antes|save|saving|discount(?: of)?|deposit(?: of)?|spent(?: (?:over|about))?|refund(?:ed)?|insured (?:for|to)|up to|budget(?: (?:of|is|around|about))?|max(?:imum)?(?: (?:of|budget))?|no more than|refused|turned down|offered(?: me)?|was offered|rejected|not worth|fee of|fees?|knock|minus|less|plus cash|cash adjustment) ?[:=]? ?(?:of |about |around |over |nearly |approx\.? |circa |c\.? ?|~ ?|was )?(?:the |an? |new )?$/u,
+    /(?:rrp|r\.r\.p\.?|msrp|srp|uvp|pvp|list(?:s|ed)?(?: price)?|retail(?:s|ed|ing)?(?: price)?(?: (?:at|for))?|new price|neupreis|np|prix neuf|precio nuevo|(?:cost|costs|costing)(?: (?:me|us|him|her|my \p{L}+|over|about|around|nearly|almost|new|originally|well over))*|paid(?: (?:over|about|around|nearly|almost|nearly))*|payed|(?:bought|purchased|got|picked up)(?: (?:it|them|new|this))* (?:for|at)|worth(?: (?:over|about|around|at least|easily))*|valued at|value|(?:sells?|selling|sold|retails?|going|goes|go|went|are|is|were|was) (?:new )?(?:for|at)(?: (?:over|about|around))? new|normally|(?<!\()usually|originally|(?:sell|sells|selling|go|goes|going) (?:elsewhere|new|online|in (?:the )?shops?|on [\p{L} ]{2,14}) (?:for|at)|instead of|rather than|(?:new|shop|original|full) (?:price|cost|for|at)|brand new|stood me at|neu(?:wert)?|statt|au lieu de|antes|save|saving|discount(?: of)?|deposit(?: of)?|spent(?: (?:over|about))?|refund(?:ed)?|insured (?:for|to)|up to|budget(?: (?:of|is|around|about))?|max(?:imum)?(?: (?:of|budget))?|no more than|refused|turned down|offered(?: me)?|was offered|rejected|not worth|fee of|fees?|knock|minus|less|plus cash|cash adjustment) ?[:=]? ?(?:of |about |around |over |nearly |approx\.? |circa |c\.? ?|~ ?|was )?(?:the |an? |new )?$/u,
   ],
   [
     "other",
@@ -45,7 +45,7 @@ const cuesBefore: readonly RoleCue[] = [
   [
     "postage",
     new RegExp(
-      `(?<![\\p{L}])${postageWord}(?: \\(?(?:is|will be|would be|costs?|kosten?|coute|cuesta|usually|normally|typically|roughly|even|at|for|of|to (?:uk|ireland|you|mainland|eu)|uk|anywhere|mainland|within the uk|only|approx|about|around|extra|an extra|add|mit|fur|possible|moglich|posible|je|each|per item|pro stuck|\\(\\w+\\))){0,3} ?[:=@+-]? ?(?:of |about |an? |extra )?$`,
+      `(?<![\\p{L}])${postageWord}(?: \\(?(?:is|will be|would be|costs?|kost(?:en)?|coute|cuesta|usually|normally|typically|roughly|even|at|for|of|to (?:uk|ireland|you|mainland|eu)|uk|anywhere|mainland|within the uk|only|approx|about|around|extra|an extra|add|mit|fur|possible|moglich|posible|je|each|per item|pro stuck|\\(\\w+\\))){0,3} ?[:=@+-]? ?(?:of |about |an? |extra )?$`,
       "u",
     ),
   ],
@@ -75,7 +75,7 @@ const cuesAfter: readonly RoleCue[] = [
   ],
   [
     "together",
-    /^ ?(?:ono |obo |posted |inc(?:l\.?|luding)? (?:p&p|post(?:age)?) )?(?:for |the |fur )*(?:both|lot|pair|set|bundle|(?<=the |all )(?:two|three|four|five|six|seven|eight|nine|ten)|all(?! over)|everything|job ?lot|job lot|together|total|in total|altogether|all in(?! all)|zusammen|alle|alles|komplett|beide|gesamt|le tout|les deux|la paire|le lot|el lote|los dos|todo|ambos|the 2|the 3|all \d)(?![\p{L}])/u,
+    /^ ?(?:ono |obo |posted |inc(?:l\.?|luding)? (?:p&p|post(?:age)?) )?(?:for |the |fur )*(?:both|lot|pair|set|bundle|(?<=the |all )(?:two|three|four|five|six|seven|eight|nine|ten)|all(?! over| told| in(?! all))|everything|job ?lot|job lot|together|total|in total|altogether|all in(?! all)|zusammen|alle|alles|komplett|beide|gesamt|le tout|les deux|la paire|le lot|el lote|los dos|todo|ambos|the 2|the 3|all \d)(?![\p{L}])/u,
   ],
   [
     "postage",

@@ -66,7 +66,7 @@ const counted = new RegExp(
   `(?<![\\p{L}\\d.,£€$/#°-]|no\\.? |model )(\\d{1,3}|${words}) +(?:a )?${adjectives} *$`,
   "u",
 );
-const bracketed = new RegExp(`\\((\\d{1,3})\\) *${adjectives} *$`, "u");
+const bracketed = /^ ?\((\d{1,3})\) (?:[\p{L}]+ ){0,3} *$/u;
 const named = new RegExp(`(?<![\\p{L}])(?:an? )?(${words})(?: of)? *${adjectives} *$`, "u");
 const lotOf =
   /(?:job ?lot|lot|set|bundle|box|collection|pile|pack|bag|selection|batch|bunch|load)(?: of)?:? *$/u;
