@@ -1,7 +1,7 @@
 import type { Part } from "../parts/part.ts";
 import type { WorkRow } from "../parts/reference.ts";
 import type { Want } from "../resolve/result.ts";
-import { arrivalsOf } from "./arrivals.ts";
+import { type Arrivals, arrivalsOf } from "./arrivals.ts";
 import { waitDaysOf } from "./build-sum.ts";
 import type { Alternative, WaitingAnswer } from "./deal.ts";
 import type { DealContext } from "./deal-context.ts";
@@ -66,26 +66,34 @@ export function waitFor(
       deadlineWeeks: costs.deadlineWeeks,
     });
   const answer = waitAt("value");
-  const low = Math.min(answer.valueMinor, waitAt("low").valueMinor);
-  const high = Math.max(answer.valueMinor, waitAt("high").valueMinor);
   return {
     ...{ thing, sale, work, shelf, uses, waits: answer.waits },
-    gain: { value: answer.valueMinor, low, high },
+    gain: gainOf(answer.valueMinor, waitAt("low").valueMinor, waitAt("high").valueMinor),
     days: waitingDays(answer, costs.deadlineWeeks, waitDaysOf(steps)),
-    answer: {
-      ...saidOf(answer, costs.deadlineWeeks),
-      want: want.id,
-      text: want.text,
-      ratePerWeek: arrivals.ratePerWeek,
-      sightings: seen.count,
-      priorOnly: seen.count === 0,
-    },
+    answer: saidOf(want, answer, arrivals, costs.deadlineWeeks),
   };
 }
 
-function saidOf(answer: WaitAnswer, deadlineWeeks: number | null) {
+/** Both sides of the sale lead to a wait of their own, whose rounding must not turn the interval round. */
+const gainOf = (value: number, low: number, high: number): Gain => ({
+  value,
+  low: Math.min(value, low),
+  high: Math.max(value, high),
+});
+
+function saidOf(
+  want: Want,
+  answer: WaitAnswer,
+  { ratePerWeek, count }: Arrivals,
+  deadlineWeeks: number | null,
+): WaitingAnswer {
   const { takeAtOrUnderMinor, expectedWaitWeeks, valueMinor, chanceWithin } = answer;
   return {
+    want: want.id,
+    text: want.text,
+    ratePerWeek,
+    sightings: count,
+    priorOnly: count === 0,
     takeAtOrUnderMinor,
     expectedWaitWeeks,
     valueMinor,
