@@ -41,7 +41,9 @@ const ofEach: ReadonlySet<string> = new Set(["hand", "flex", "shaftMaterial"]);
 function endsTightList(items: readonly ItemDraft[], { field, start }: Mention): boolean {
   const last = items.at(-1);
   if (!last || start < last.last || !ofEach.has(field)) return false;
-  return items.every(({ first, kind }, at) => isHeadLike(kind) && ( at === 0 || first - (items[at - 1]?.last ?? 0) <= 14));
+  return items.every(
+    ({ first, kind }, at) => isHeadLike(kind) && (at === 0 || first - (items[at - 1]?.last ?? 0) <= 14),
+  );
 }
 
 /** Whether a fact is said of all the things at once. */
@@ -51,11 +53,18 @@ function isOfAll({ plain, items }: Sheet, mention: Mention, clauses: readonly St
   if (ofAll.test(plain.slice(clause.start, clause.end))) return true;
   // "All RH, ladies flex, graphite".
   const run = sentenceAt(plain, mention.start);
-  const said = [...plain.slice(run.start, mention.start).matchAll(/(?<![\p{L}])(?:all|both)(?![\p{L}])/gu)].at(-1);
+  const said = [
+    ...plain.slice(run.start, mention.start).matchAll(/(?<![\p{L}])(?:all|both)(?![\p{L}])/gu),
+  ].at(-1);
   const from = run.start + (said?.index ?? 0);
-  if (said && ofEach.has(mention.field) && !items.some(({ first }) => first > from && first < mention.start)) return true;
+  if (said && ofEach.has(mention.field) && !items.some(({ first }) => first > from && first < mention.start))
+    return true;
   const words = plain.slice(Math.max(0, mention.start - 12), mention.end);
-  if (mention.field === "cover" && /(?:with|inc|including|all|\+|and|&) (?:the |matching |original |head)*\p{L}*covers$/u.test(words)) return true;
+  if (
+    mention.field === "cover" &&
+    /(?:with|inc|including|all|\+|and|&) (?:the |matching |original |head)*\p{L}*covers$/u.test(words)
+  )
+    return true;
   const sentence = sentenceAt(plain, mention.start);
   if (
     ofAll.test(plain.slice(sentence.start, mention.start)) &&
@@ -67,7 +76,9 @@ function isOfAll({ plain, items }: Sheet, mention: Mention, clauses: readonly St
   if (endsTightList(items, mention)) return true;
   if (!alone) return false;
   if (mention.field === "hand") return true;
-  const hasHand = /(?<![\p{L}])(?:rh|lh|right|left)(?![\p{L}])/u.test(plain.slice(sentence.start, sentence.end));
+  const hasHand = /(?<![\p{L}])(?:rh|lh|right|left)(?![\p{L}])/u.test(
+    plain.slice(sentence.start, sentence.end),
+  );
   return hasHand && (mention.field === "flex" || mention.field === "shaftMaterial");
 }
 

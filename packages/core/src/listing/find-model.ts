@@ -63,7 +63,8 @@ function respelt(pieces: readonly Piece[], ready: ReadyCatalogue): Piece[] {
     if (ready.vocabulary.has(piece.plain) || ready.names.has(piece.plain) || isOrdinaryWord(piece.plain))
       return piece;
     const singular = piece.plain.replace(/'?s$/u, "");
-    const meant = ready.vocabulary.has(singular) && singular.length > 4 ? singular : meantWord(piece.plain, ready);
+    const meant =
+      ready.vocabulary.has(singular) && singular.length > 4 ? singular : meantWord(piece.plain, ready);
     return meant === null ? piece : { ...piece, plain: meant };
   });
 }

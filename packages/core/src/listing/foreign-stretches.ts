@@ -25,7 +25,10 @@ const inSwap: readonly RegExp[] = [
     "gu",
   ),
   // "Trade: … for an Ombrel": what comes behind is wanted.
-  new RegExp(`(?<=(?:swap|trade|trading|swapping|exchange|wtt|px|part[ -]?ex|tausche|echange|cambio)[^\\n;]{12,160}) (?:for|gegen|contre|por) (?!sale|collection|delivery|each|the pair|both|£|€|\\$|\\d+ ?(?:quid|euro|pound|£|€))${sentence}`, "gu"),
+  new RegExp(
+    `(?<=(?:swap|trade|trading|swapping|exchange|wtt|px|part[ -]?ex|tausche|echange|cambio)[^\\n;]{12,160}) (?:for|gegen|contre|por) (?!sale|collection|delivery|each|the pair|both|£|€|\\$|\\d+ ?(?:quid|euro|pound|£|€))${sentence}`,
+    "gu",
+  ),
 ];
 
 /** The stretches of the words that speak of things which are not in the listing. */

@@ -4,7 +4,8 @@ import type { Words } from "./words.ts";
 const iron = "(?: ?-?(?:iron|i))?";
 const upTo = " ?(?:-|to|thru|through|until|bis|til|till|a|au|tot|al) ?";
 const plus = "(?: ?(?:\\+|&|and|,|/|plus|und|et) ?)";
-const wedge = "(?:p(?:itching)?[ -]?(?:w(?:edge)?)|s(?:and)?[ -]?(?:w(?:edge)?)|g(?:ap)?[ -]?(?:w(?:edge)?)|a(?:pproach)?[ -]?(?:w(?:edge)?)|l(?:ob)?[ -]?(?:w(?:edge)?)|u[ -]?w)";
+const wedge =
+  "(?:p(?:itching)?[ -]?(?:w(?:edge)?)|s(?:and)?[ -]?(?:w(?:edge)?)|g(?:ap)?[ -]?(?:w(?:edge)?)|a(?:pproach)?[ -]?(?:w(?:edge)?)|l(?:ob)?[ -]?(?:w(?:edge)?)|u[ -]?w)";
 const notBefore = "(?<![\\p{L}\\d.,/£€$°-])";
 
 /**
@@ -17,10 +18,13 @@ const setToWedge = new RegExp(ironSetToWedge, "gu");
 
 /** Reads the numbers of a set of irons that ends in a wedge: "4-PW". */
 export function readIronSets({ plain }: Words): Mention[] {
-  return Array.from(plain.matchAll(setToWedge), ({ 0: words, index, groups }): Mention => ({
-    field: "clubNumber",
-    value: `${groups?.["first"]}-${(groups?.["last"] ?? "p").charAt(0).toUpperCase()}W`,
-    start: index,
-    end: index + words.length,
-  }));
+  return Array.from(
+    plain.matchAll(setToWedge),
+    ({ 0: words, index, groups }): Mention => ({
+      field: "clubNumber",
+      value: `${groups?.["first"]}-${(groups?.["last"] ?? "p").charAt(0).toUpperCase()}W`,
+      start: index,
+      end: index + words.length,
+    }),
+  );
 }

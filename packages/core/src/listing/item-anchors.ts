@@ -134,7 +134,9 @@ function cuesOf(
   return {
     denied: negated.test(sentence) || deniedAfter.test(after),
     foreign: foreignJoin.test(line) && !/(?:lot|set|all|going|irons|them) from $/u.test(line),
-    from: !/(?<![\p{L}]|not )(?:for|to (?:fit|suit)|suits?|fur|pour|para|passend)[ :]{0,2}(?:\p{L}+ ){0,5}$/u.test(line),
+    from: !/(?<![\p{L}]|not )(?:for|to (?:fit|suit)|suits?|fur|pour|para|passend)[ :]{0,2}(?:\p{L}+ ){0,5}$/u.test(
+      line,
+    ),
     within: /(?<![\p{L}])(?:in|on|inside|to|of|the|its|his|my) (?:the )?$/u.test(line),
     the: /(?<![\p{L}])(?:the|this|that|der|die|das|le|la|les|el|los|las|de|het) $/u.test(line),
     between: /[,;|/] ?$/u.test(line) && /^ ?(?:[,;|/.]|$)/u.test(after),
@@ -151,7 +153,10 @@ function cuesOf(
         after,
       ),
     labelled: /^ ?:/u.test(plain.slice(nounEnd, nounEnd + 2)),
-    complete: /(?:complete|whole|assembled|fully built|ready to play|komplett\p{L}*|complet|completo) (?:golf )?$/u.test(before),
+    complete:
+      /(?:complete|whole|assembled|fully built|ready to play|komplett\p{L}*|complet|completo) (?:golf )?$/u.test(
+        before,
+      ),
     pricedClose: isPriced(money, end, end + 5),
     bracketed: /[(] ?$/u.test(line) && /^ ?[)]/u.test(after),
     counted: /(?:^|[,;:+&\n(-]|and|plus|und|et|y) ?(?:[1-9]|[12]\d|one) ?x? $/u.test(before),

@@ -176,8 +176,12 @@ export function findNounPhrases({ plain }: Words): NounPhrase[] {
     const gap = before ? plain.slice(before.end, one.start) : "";
     const type = one.value.part === null && one.value.type !== null;
     // "GW SW LW" are three.
-    const lettered = /^[pslga]w$/u.test(plain.slice(one.start, one.end)) && /^[pslga]w$/u.test(plain.slice(before?.start ?? 0, before?.end ?? 0));
-    const sameType = !lettered && (group?.every(({ value }) => value.type === null || value.type === one.value.type) ?? true);
+    const lettered =
+      /^[pslga]w$/u.test(plain.slice(one.start, one.end)) &&
+      /^[pslga]w$/u.test(plain.slice(before?.start ?? 0, before?.end ?? 0));
+    const sameType =
+      !lettered &&
+      (group?.every(({ value }) => value.type === null || value.type === one.value.type) ?? true);
     const together =
       before && !gap.includes("\n") && (cluster(gap) || (type && before.value.part !== null && ofType(gap)));
     // Two types of club are two clubs: "driver 3 wood hybrid".

@@ -20,7 +20,7 @@ const patterns = [
     `(?<=(?<![\\p{L}])${nouns}${parts}(?: ?[:(=-] ?|, ?| (?:no\\.?|nos\\.?|numbers?|#) ?| ))${list}(?![\\p{L}\\d°"/%-]|[.]\\d| ?(?:x|deg|inch|"|°|quid|€|£|euro))`,
     "gu",
   ),
-  new RegExp(`(?<![\\p{L}])the [1-9](?:, the [1-9])*(?:,? and|,) the [1-9](?![\\p{L}\\d°"/%-]|[.]\\d)`, "gu"),
+  /(?<![\p{L}])the [1-9](?:, the [1-9])*(?:,? and|,) the [1-9](?![\p{L}\d°"/%-]|[.]\d)/gu,
 ];
 
 const each = new RegExp(one, "gu");

@@ -37,7 +37,7 @@ function pricesOf(
   const [forEach] = each;
   // A single price each, said of all: "£10 each".
   if (forEach && each.length === 1 && single.length === 0)
-    items.forEach((_, place) => prices.set(place, { money: forEach.money, at: forEach }));
+    for (const place of items.keys()) prices.set(place, { money: forEach.money, at: forEach });
   return prices;
 }
 
@@ -83,7 +83,12 @@ export function priceItems(items: readonly ItemDraft[], money: readonly MoneyFou
   const [only, another] = single;
   // "£39 or £3.50 each": the one price is for all of it.
   if (items.length === 1 && only && !another && each[0] && each[0].money.amountMinor < only.money.amountMinor)
-    return { asking: only.money, askingAt: only, prices: new Map([[0, { money: each[0].money, at: each[0] }]]), unsure: [] };
+    return {
+      asking: only.money,
+      askingAt: only,
+      prices: new Map([[0, { money: each[0].money, at: each[0] }]]),
+      unsure: [],
+    };
   const total = prices.size > 0 ? sumOf(items, prices) : null;
   if (total)
     return {

@@ -63,7 +63,7 @@ export function numberOf(words: string): number {
 export const minorOf = (units: number, currency: string): number =>
   roundMinor(units * 10 ** minorDigits(currency));
 
-const overlaps = (one: { start: number; end: number }, other: { start: number; end: number }) =>
+const _overlaps = (one: { start: number; end: number }, other: { start: number; end: number }) =>
   one.start < other.end && other.start < one.end;
 
 /** What everyday words for sums are worth, in the currency of the others. */
@@ -75,8 +75,11 @@ const slang: readonly (readonly [RegExp, number])[] = [
 /** Every number that may be money: those with a currency first found, then bare ones. In the order of the words. */
 export function readAmounts({ plain }: Words): Amount[] {
   const found: Amount[] = [];
+  const claimed = new Uint8Array(plain.length);
   const add = (amount: Amount) => {
-    if (!found.some((other) => overlaps(amount, other))) found.push(amount);
+    if (claimed.subarray(amount.start, amount.end).includes(1)) return;
+    claimed.fill(1, amount.start, amount.end);
+    found.push(amount);
   };
   const unitsOf = (digits: string, thousands: string | undefined) =>
     numberOf(digits) * (thousands ? 1000 : 1);

@@ -12,7 +12,11 @@ const loftBehind =
 
 /** Heads of drivers have about 7 to 13.5 degrees, of wedges 44 to 64, others between: common practice, no source. */
 const isLoft = (value: number, type: string | null | undefined) =>
-  type === "wedge" ? value >= 44 && value <= 64 : type === "driver" ? value >= 7 && value <= 13.5 : value >= 13 && value <= 34;
+  type === "wedge"
+    ? value >= 44 && value <= 64
+    : type === "driver"
+      ? value >= 7 && value <= 13.5
+      : value >= 13 && value <= 34;
 
 /** A number right behind a head's name is its loft where it can be one: "Ombrel 9 RH". */
 function loftsBehind(plain: string, names: readonly NameFound[]): Mention[] {
@@ -28,7 +32,8 @@ function loftsBehind(plain: string, names: readonly NameFound[]): Mention[] {
 }
 
 /** A clause that is nothing but this word. */
-const aloneInClause = /(?<=(?:^|[,.;:|(\n/-]|(?<![\p{L}])(?:rh|lh|hand|handed)) ?)(?:left|right|ladies'?|ladys|lady|womens|women's)(?= ?(?:[,.;|)\n/]|$| - ))/gu;
+const aloneInClause =
+  /(?<=(?:^|[,.;:|(\n/-]|(?<![\p{L}])(?:rh|lh|hand|handed)) ?)(?:left|right|ladies'?|ladys|lady|womens|women's)(?= ?(?:[,.;|)\n/]|$| - ))/gu;
 
 /** Facts said in words that may say something else too; they count only where nothing else says that fact. */
 export function readFallbacks({ plain }: Words, names: readonly NameFound[]): Mention[] {
@@ -52,7 +57,8 @@ export function readFallbacks({ plain }: Words, names: readonly NameFound[]): Me
   );
   const words = Array.from(plain.matchAll(aloneInClause), ({ 0: said, index }): Mention => {
     const at = { start: index, end: index + said.length };
-    if (/^(?:ladies|ladys|womens|lady|women's|ladies')$/u.test(said)) return { field: "flex", value: "ladies", ...at };
+    if (/^(?:ladies|ladys|womens|lady|women's|ladies')$/u.test(said))
+      return { field: "flex", value: "ladies", ...at };
     return { field: "hand", value: said.startsWith("l") ? "left" : "right", ...at };
   });
   return [...words, ...ranges, ...numbers, ...loftsBehind(plain, names)];

@@ -2,7 +2,7 @@ import type { ClubType } from "../parts/part.ts";
 import type { ItemKind } from "./catalogue.ts";
 import type { Stretch } from "./clauses.ts";
 import { type Anchor, type ItemSource, itemAnchors } from "./item-anchors.ts";
-import { type ItemDraft, isHeadLike, modelNameOf, type NumberFound } from "./item-draft.ts";
+import { type ItemDraft, isHeadLike, modelNameOf } from "./item-draft.ts";
 import { setStretches } from "./item-stretches.ts";
 import { clubNumberIn } from "./number-lists.ts";
 import { type QuantityFound, readQuantity } from "./read-quantity.ts";
@@ -87,7 +87,7 @@ function bareItemFrom(state: State, anchor: Anchor): ItemDraft {
 }
 
 /** Puts an item under the heading of the one before it: "Two heads: …", "Wedges, all steel: …". */
-function standUnder(above: ItemDraft, item: ItemDraft): void {
+function standUnder(above: ItemDraft, item: ItemDraft) {
   const { heading } = above;
   if (item.quantity) return;
   const differs = item.outright && item.kind !== above.kind;
@@ -103,7 +103,7 @@ function standUnder(above: ItemDraft, item: ItemDraft): void {
   if (above.quantity && above.quantity.end <= heading) above.quantity = null;
 }
 
-function begin(state: State, anchor: Anchor): void {
+function begin(state: State, anchor: Anchor) {
   const item = itemFrom(state, anchor);
   const above = state.items.at(-1);
   if (above) standUnder(above, item);
@@ -114,7 +114,7 @@ const opensList =
   /[:\n(]| - |(?:^|[ ,])(?:one|1|(?:the )?(?:first|1st)(?: one| shaft| head| club)?|a)(?: is| being| an?)* *$/u;
 
 /** Adds to an item what another anchor says of it. */
-function join(state: State, item: ItemDraft, anchor: Anchor): void {
+function join(state: State, item: ItemDraft, anchor: Anchor) {
   const { phrase, name, start, end } = anchor;
   const gap = state.plain.slice(item.last, start);
   const opening = opensList.exec(gap) ?? (item.quantity && /[.,](?: \p{L}+){0,2} *$/u.exec(gap));
@@ -183,7 +183,7 @@ function namedBefore(state: State, anchor: Anchor): ItemDraft | undefined {
     );
 }
 
-function beginOrRepeat(state: State, anchor: Anchor): void {
+function beginOrRepeat(state: State, anchor: Anchor) {
   const earlier = namedBefore(state, anchor);
   if (!earlier) return begin(state, anchor);
   earlier.again.push({ start: anchor.start, end: nextPhrase(state, anchor) });
@@ -204,7 +204,7 @@ const mention = (state: State, by: ItemDraft, { start }: Stretch) => absorb(stat
 const gapBefore = ({ plain }: State, { last }: ItemDraft, { start }: Anchor) => plain.slice(last, start);
 
 /** A shaft named beside a club is the club's; beside a head it is a thing of its own unless it is on it. */
-function addShaft(state: State, current: ItemDraft, anchor: Anchor): void {
+function addShaft(state: State, current: ItemDraft, anchor: Anchor) {
   const { cues, phrase } = anchor;
   if (current.kind === "club") {
     const apart = cues.another || (cues.priced && cues.listed && current.own) || cues.numbered;
@@ -212,7 +212,10 @@ function addShaft(state: State, current: ItemDraft, anchor: Anchor): void {
   }
   if (current.kind === "head") {
     // Only a model named, and a shaft described: "Ombrel 10.5, regular shaft".
-    const ofUnnamed = !current.named && anchor.name === null && !/[\n+&]|(?<![\p{L}])(?:and|plus)(?![\p{L}])/u.test(gapBefore(state, current, anchor));
+    const ofUnnamed =
+      !current.named &&
+      anchor.name === null &&
+      !/[\n+&]|(?<![\p{L}])(?:and|plus)(?![\p{L}])/u.test(gapBefore(state, current, anchor));
     // "Head: … Shaft: … Grip: …" are the parts of one club.
     const labels = cues.labelled && /^ ?:/u.test(state.plain.slice(current.kindAt.end));
     const fitted = (cues.joined || ofUnnamed || labels) && !cues.another && !cues.counted && phrase !== null;
@@ -227,14 +230,16 @@ function addShaft(state: State, current: ItemDraft, anchor: Anchor): void {
 }
 
 /** What usually only comes with another thing. */
-function addAccessory(state: State, current: ItemDraft, anchor: Anchor): void {
+function addAccessory(state: State, current: ItemDraft, anchor: Anchor) {
   const { cues, phrase, kind, name } = anchor;
   if (current.kind === kind) {
     if (startsAgain(state, current, anchor)) beginOrRepeat(state, anchor);
     else join(state, current, anchor);
     return;
   }
-  const main = !accessories.has(current.kind) || (current.kind === "adapter" && kind === "wrench" && (cues.joined || cues.included));
+  const main =
+    !accessories.has(current.kind) ||
+    (current.kind === "adapter" && kind === "wrench" && (cues.joined || cues.included));
   const priced = cues.priced && current.own && (cues.listed || cues.lineStart);
   const counted = (cues.counted || quantityAt(state, anchor, current.last) !== null) && !cues.joined;
   const apart = cues.numbered || cues.another || priced || (counted && !cues.described && !cues.included);
@@ -248,28 +253,33 @@ function addAccessory(state: State, current: ItemDraft, anchor: Anchor): void {
 }
 
 /** What comes with a thing is a fact of it. */
-function noteExtra({ extras }: State, { kind, phrase }: Anchor, value: boolean): void {
+function noteExtra({ extras }: State, { kind, phrase }: Anchor, value: boolean) {
   if (phrase && (kind === "cover" || kind === "wrench"))
     extras.push({ field: kind, value, start: phrase.start, end: phrase.end });
 }
 
 /** After a shaft, a cover or the like: what it is for, or a club of its own. */
-function addHeadBeside(state: State, current: ItemDraft, anchor: Anchor): void {
+function addHeadBeside(state: State, current: ItemDraft, anchor: Anchor) {
   const { cues, phrase, name } = anchor;
   // "Iron shafts, 3-PW".
-  const again = isClubType(anchor) && current.type === phrase?.type && phrase !== null && clubNumberIn(state.plain.slice(phrase.start, phrase.end)) === null;
+  const again =
+    isClubType(anchor) &&
+    current.type === phrase?.type &&
+    phrase !== null &&
+    clubNumberIn(state.plain.slice(phrase.start, phrase.end)) === null;
   if (again && !cues.pricedClose) return mention(state, current, anchor);
   if (phrase?.part === true && phrase.type === null && (cues.described || !cues.listed) && !cues.priced)
     return;
   if (cues.between && isClubType(anchor) && !cues.pricedClose)
     return absorb(state, current, { start: anchor.start, end: anchor.start }, phrase?.type ?? null);
-  const qualifies = phrase !== null && !phrase.part && name === null && !(cues.priced && current.own) && !cues.listed;
+  const qualifies =
+    phrase !== null && !phrase.part && name === null && !(cues.priced && current.own) && !cues.listed;
   if (qualifies && current.kind !== "cover") return absorb(state, current, anchor, phrase.type);
   begin(state, anchor);
 }
 
 /** A head or a club: the same thing said again, its head spoken of, or the next thing. */
-function addHeadLike(state: State, current: ItemDraft, anchor: Anchor): void {
+function addHeadLike(state: State, current: ItemDraft, anchor: Anchor) {
   const { cues, phrase } = anchor;
   if (!isHeadLike(current.kind)) return addHeadBeside(state, current, anchor);
   const bareHead = phrase?.part === true && phrase.type === null && anchor.name === null;
@@ -277,8 +287,16 @@ function addHeadLike(state: State, current: ItemDraft, anchor: Anchor): void {
     if (cues.within) return;
     if (cues.another || cues.numbered || cues.counted) return begin(state, anchor);
     // "Breaking my driver: head £50, shaft £40".
-    if (cues.priced && !cues.described && !current.own && !current.outright && (cues.lineStart || cues.listed)) return join(state, current, anchor);
-    const close = /^ ?(?:\d+(?:[.,]\d+)?)?[°*"]?(?: ?(?:deg(?:rees?)?|rh|lh|right|left|hand(?:ed)?|golf|club))* $/u;
+    if (
+      cues.priced &&
+      !cues.described &&
+      !current.own &&
+      !current.outright &&
+      (cues.lineStart || cues.listed)
+    )
+      return join(state, current, anchor);
+    const close =
+      /^ ?(?:\d+(?:[.,]\d+)?)?[°*"]?(?: ?(?:deg(?:rees?)?|rh|lh|right|left|hand(?:ed)?|golf|club))* $/u;
     const behind = close.test(gapBefore(state, current, anchor)) && !current.outright;
     if (behind) return join(state, current, anchor);
     if (!current.outright && !cues.described && (cues.only || !current.named || phrase.plural))
@@ -290,7 +308,7 @@ function addHeadLike(state: State, current: ItemDraft, anchor: Anchor): void {
 }
 
 /** Without its shaft a club is a head. */
-function addDenied(state: State, current: ItemDraft | undefined, anchor: Anchor): void {
+function addDenied(state: State, current: ItemDraft | undefined, anchor: Anchor) {
   if (anchor.kind === "shaft" && current?.kind === "club" && anchor.phrase) {
     current.kind = "head";
     current.kindAt = anchor.phrase;
@@ -301,7 +319,7 @@ function addDenied(state: State, current: ItemDraft | undefined, anchor: Anchor)
 }
 
 /** Covers are told apart by the club each is for: "set of three: driver, 3 wood and hybrid". */
-function addCoverFor(state: State, current: ItemDraft, anchor: Anchor): void {
+function addCoverFor(state: State, current: ItemDraft, anchor: Anchor) {
   const { phrase } = anchor;
   if (current.type === null && phrase?.type) {
     current.type = phrase.type;
@@ -322,7 +340,8 @@ function addCoverFor(state: State, current: ItemDraft, anchor: Anchor): void {
 function refersBack(state: State, anchor: Anchor): boolean {
   const number = numberAt(state, anchor);
   const earlier = state.items.find(
-    ({ type, numberSaid }) => type === anchor.phrase?.type && (number === null || numberSaid === null || number === numberSaid),
+    ({ type, numberSaid }) =>
+      type === anchor.phrase?.type && (number === null || numberSaid === null || number === numberSaid),
   );
   if (!earlier || (earlier === state.items.at(-1) && state.items.length === 1)) return false;
   earlier.again.push({ start: anchor.start, end: nextPhrase(state, anchor) });
@@ -339,7 +358,7 @@ function continuesForeign({ absorbed, plain }: State, anchor: Anchor): boolean {
 const isClubType = ({ phrase, name }: Anchor) =>
   phrase !== null && !phrase.part && phrase.type !== null && name === null;
 
-function add(state: State, anchor: Anchor): void {
+function add(state: State, anchor: Anchor) {
   const current = state.items.at(-1);
   const { cues, kind, phrase } = anchor;
   if (cues.denied && (kind !== "head" || phrase?.type == null)) return addDenied(state, current, anchor);
@@ -351,7 +370,8 @@ function add(state: State, anchor: Anchor): void {
     (current.plural || current.heading !== null)
   )
     return addCoverFor(state, current, anchor);
-  const ofSameKind = phrase === null && anchor.name?.models.some((model) => model.kind === current.kind) === true;
+  const ofSameKind =
+    phrase === null && anchor.name?.models.some((model) => model.kind === current.kind) === true;
   if (ofSameKind && !cues.foreign && modelNameOf(current) === null) return join(state, current, anchor);
   if (cues.the && !cues.priced && isClubType(anchor) && refersBack(state, anchor)) return;
   if (cues.foreign && anchor.name?.family != null) return mention(state, current, anchor);
@@ -362,7 +382,8 @@ function add(state: State, anchor: Anchor): void {
   )
     return absorb(state, current, anchor, cues.from && !cues.bracketed ? null : (phrase?.type ?? null));
   // "4h or 5h" wants one of them.
-  if (/^[ ,]*(?:or|oder|ou|o)(?: an?)? *$/u.test(gapBefore(state, current, anchor))) return absorb(state, current, anchor);
+  if (/^[ ,]*(?:or|oder|ou|o)(?: an?)? *$/u.test(gapBefore(state, current, anchor)))
+    return absorb(state, current, anchor);
   if (kind === "shaft") return addShaft(state, current, anchor);
   if (accessories.has(kind)) return addAccessory(state, current, anchor);
   addHeadLike(state, current, anchor);
@@ -371,11 +392,12 @@ function add(state: State, anchor: Anchor): void {
 const listGap = /^ ?(?:,|and|&|\+|\/|, and|und|et|y)? ?(?:an? )?$/u;
 
 /** "3 wood and 5 wood heads": the first is a head too; "Ombrel driver and 3 wood": the second is an Ombrel too. */
-function shareParts({ items, plain }: State): void {
+function shareParts({ items, plain }: State) {
   for (const [at, item] of items.entries()) {
     const before = items[at - 1];
     if (!before || item.names.length > 0 || !isHeadLike(item.kind) || !isHeadLike(before.kind)) continue;
-    if (/^ ?(?:and|&|\+|und|et|y|,)? ?(?:an? |the )?$/u.test(plain.slice(before.last, item.first))) item.names.push(...before.names);
+    if (/^ ?(?:and|&|\+|und|et|y|,)? ?(?:an? |the )?$/u.test(plain.slice(before.last, item.first)))
+      item.names.push(...before.names);
   }
   for (let at = items.length - 1; at > 0; at -= 1) {
     const item = items[at] as ItemDraft;
@@ -383,7 +405,14 @@ function shareParts({ items, plain }: State): void {
     const between = plain.slice(before.last, item.first).replace(/ {2,}/gu, " ");
     const shares = item.outright && item.plural && before.kind === "club" && before.named && !before.outright;
     // "Ombrel & Skerrick driver heads".
-    if (!before.named && isHeadLike(before.kind) && item.plural && item.type && between.trim() !== "" && listGap.test(between)) {
+    if (
+      !before.named &&
+      isHeadLike(before.kind) &&
+      item.plural &&
+      item.type &&
+      between.trim() !== "" &&
+      listGap.test(between)
+    ) {
       before.type = item.type;
       before.typeAt = item.typeAt;
       before.kind = item.kind;
@@ -398,7 +427,7 @@ function shareParts({ items, plain }: State): void {
 }
 
 /** A cover or a wrench named before the thing that it comes with is no thing of its own. */
-function dropEarlyAccessories({ items, plain }: State): void {
+function dropEarlyAccessories({ items, plain }: State) {
   const [first, ...others] = items;
   if (!first || first.own || first.quantity || (first.kind !== "cover" && first.kind !== "wrench")) return;
   const main = others.find(({ kind }) => !accessories.has(kind));

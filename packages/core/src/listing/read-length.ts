@@ -123,7 +123,10 @@ function aroundOf(plain: string, start: number, end: number): readonly [string, 
   const before = plain.slice(Math.max(0, start - 60), start);
   const after = plain.slice(end, end + 60);
   const cut = Math.max(...["\n", ";", "|", "•", ". ", "! "].map((stop) => before.lastIndexOf(stop)));
-  return [before.slice(cut + 1), after.split(/[\n;|•]|(?<!\b(?:incl?|excl?|inkl|exkl|approx|ca))[.!]\s/, 1)[0] ?? ""];
+  return [
+    before.slice(cut + 1),
+    after.split(/[\n;|•]|(?<!\b(?:incl?|excl?|inkl|exkl|approx|ca))[.!]\s/, 1)[0] ?? "",
+  ];
 }
 
 function basisOf(plain: string, start: number, end: number): Basis {

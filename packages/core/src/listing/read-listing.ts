@@ -5,10 +5,10 @@ import type { Stretch } from "./clauses.ts";
 import { factReaders } from "./fact-readers.ts";
 import { findNames, type NameFound } from "./find-model.ts";
 import { foreignStretches } from "./foreign-stretches.ts";
+import { readIronSets } from "./iron-sets.ts";
 import { isForeignAt } from "./item-anchors.ts";
 import { type ItemDraft, itemsAbout } from "./item-draft.ts";
 import { findNounPhrases, type NounPhrase } from "./item-nouns.ts";
-import { readIronSets } from "./iron-sets.ts";
 import type { Doubt, Intent, Listing, Span } from "./listing.ts";
 import type { Mention } from "./mention.ts";
 import { isSpokenFor } from "./name-evidence.ts";
@@ -67,8 +67,11 @@ function namesIn(words: Words, ready: ReadyCatalogue): Named {
 /** "3 or 5 wood" is neither; a digit of a longer number is none. */
 function isUnsettledNumber({ field, start, end }: Mention, plain: string): boolean {
   if (field !== "clubNumber") return false;
-  const choice = /\d ?(?:or|oder|ou|o) $/u.test(plain.slice(Math.max(0, start - 8), start)) || /^ ?(?:or|oder|ou|o) \d/u.test(plain.slice(end, end + 8));
-  const within = (/\d/u.test(plain[end] ?? "") && /\d/u.test(plain[end - 1] ?? "")) || /\d/u.test(plain[start - 1] ?? "");
+  const choice =
+    /\d ?(?:or|oder|ou|o) $/u.test(plain.slice(Math.max(0, start - 8), start)) ||
+    /^ ?(?:or|oder|ou|o) \d/u.test(plain.slice(end, end + 8));
+  const within =
+    (/\d/u.test(plain[end] ?? "") && /\d/u.test(plain[end - 1] ?? "")) || /\d/u.test(plain[start - 1] ?? "");
   return choice || within;
 }
 
@@ -77,14 +80,22 @@ function shortYears(names: readonly NameFound[], { plain }: Words): Mention[] {
   return names.flatMap(({ start }): Mention[] => {
     const match = /(?<![\d\p{L}])'(?<year>[0-4]\d) ?$/u.exec(plain.slice(Math.max(0, start - 5), start));
     const year = match?.groups?.["year"];
-    return match && year ? [{ field: "year", value: 2000 + Number(year), start: start - match[0].length, end: start }] : [];
+    return match && year
+      ? [{ field: "year", value: 2000 + Number(year), start: start - match[0].length, end: start }]
+      : [];
   });
 }
 
 /** "Steel? No, graphite", "dents I can live with": said, and not so. */
 function isTakenBack({ field, end }: Mention, plain: string): boolean {
   const after = plain.slice(end, end + 30);
-  return /^ ?\? ?(?:no|nope|nein|non)(?![\p{L}])/u.test(after) || (field === "fault" && /^[^.,;\n]{0,12}(?:can live with|don't mind|dont mind|(?:is|are) (?:ok|fine|no problem|acceptable))/u.test(after));
+  return (
+    /^ ?\? ?(?:no|nope|nein|non)(?![\p{L}])/u.test(after) ||
+    (field === "fault" &&
+      /^[^.,;\n]{0,12}(?:can live with|don't mind|dont mind|(?:is|are) (?:ok|fine|no problem|acceptable))/u.test(
+        after,
+      ))
+  );
 }
 
 /** The adapter families that the names say. */
@@ -97,7 +108,10 @@ function familyMentions(names: readonly NameFound[], { plain }: Words): Mention[
       /^ ?(?:tip |end )?(?:on(?: it)?|fitted|installed|attached|already on)(?= ?(?:$|[.,;)|\n]))/u.exec(
         plain.slice(end, end + 20),
       );
-    const tip = /(?:with|w\/|has|inc|c\/w|mit|avec|con|plus|\+)(?: an?| the| a new)? ?$/u.test(plain.slice(Math.max(0, start - 20), start)) && /^ tip(?![\p{L}])/u.test(plain.slice(end, end + 6));
+    const tip =
+      /(?:with|w\/|has|inc|c\/w|mit|avec|con|plus|\+)(?: an?| the| a new)? ?$/u.test(
+        plain.slice(Math.max(0, start - 20), start),
+      ) && /^ tip(?![\p{L}])/u.test(plain.slice(end, end + 6));
     if (tip) return [said, { field: "adapter", value: "fitted", start, end: end + 4 }];
     return on ? [said, { field: "adapter", value: "fitted", start, end: end + on[0].length }] : [said];
   });
@@ -128,8 +142,17 @@ function ownMentions(
   );
   if (inNoun && !number && !quantity?.insideNoun) own.push(inNoun);
   // "5 wood and 7 wood heads": a number before a plural says a club's number where it is not the first thing named.
-  const ofNoun = numberSaid !== null && type !== "driver" && type !== "putter" && typeAt && !number && !inNoun && !quantity?.insideNoun && !mentions.some(({ field }) => field === "clubNumber");
-  if (ofNoun && (!plural || listed)) own.push({ field: "clubNumber", value: numberSaid, start: typeAt.start, end: typeAt.end });
+  const ofNoun =
+    numberSaid !== null &&
+    type !== "driver" &&
+    type !== "putter" &&
+    typeAt &&
+    !number &&
+    !inNoun &&
+    !quantity?.insideNoun &&
+    !mentions.some(({ field }) => field === "clubNumber");
+  if (ofNoun && (!plural || listed))
+    own.push({ field: "clubNumber", value: numberSaid, start: typeAt.start, end: typeAt.end });
   const numberless = type === "driver" || type === "putter";
   const others = mentions.filter(
     ({ field }) =>
@@ -176,7 +199,9 @@ function namesByItem({ masked, names, read, foreign }: Read): Map<ItemDraft, Nam
   for (const name of names) {
     if (away.some(({ start, end }) => name.start >= start && name.start < end)) continue;
     // "…, all Skerrick": the name is said of everything.
-    const ofAll = /(?<![\p{L}])(?:all|both|everything)(?: are| is| by| from)? ?$/u.test(masked.plain.slice(Math.max(0, name.start - 16), name.start));
+    const ofAll = /(?<![\p{L}])(?:all|both|everything)(?: are| is| by| from)? ?$/u.test(
+      masked.plain.slice(Math.max(0, name.start - 16), name.start),
+    );
     for (const item of ofAll ? read.items : itemsAbout(read.items, name.start))
       if (!isForeignAt(masked.plain, name.start, item.first)) byItem.get(item)?.push(name);
   }
@@ -196,7 +221,10 @@ function buildItems(
   const weaker = assignFacts(sheet, fallbacks);
   const placed = namesByItem(source);
   return read.items.map((draft) => {
-    const own = withFallbacks(ownMentions(draft, facts.get(draft) ?? [], draft !== read.items[0]), weaker.get(draft) ?? []);
+    const own = withFallbacks(
+      ownMentions(draft, facts.get(draft) ?? [], draft !== read.items[0]),
+      weaker.get(draft) ?? [],
+    );
     const allNames = [...new Set([...draft.names, ...(placed.get(draft) ?? [])])].sort(
       (one, other) => one.start - other.start,
     );
@@ -286,9 +314,17 @@ export function readListing(text: string, catalogue: readonly CatalogueModel[] |
   const source: Read = { words, masked: unpriced, names, money, intent: said?.value ?? null, foreign, read };
   const sets = readIronSets(readable);
   const inSet = ({ field, start }: Mention) =>
-    (field === "clubNumber" || field === "clubType") && sets.some((set) => start >= set.start && start < set.end);
+    (field === "clubNumber" || field === "clubType") &&
+    sets.some((set) => start >= set.start && start < set.end);
   const mentions = [
-    ...factReaders.flatMap((reader) => reader(readable)).filter((mention) => !inSet(mention) && !isUnsettledNumber(mention, readable.plain) && !isTakenBack(mention, readable.plain)),
+    ...factReaders
+      .flatMap((reader) => reader(readable))
+      .filter(
+        (mention) =>
+          !inSet(mention) &&
+          !isUnsettledNumber(mention, readable.plain) &&
+          !isTakenBack(mention, readable.plain),
+      ),
     ...sets,
     ...readModelFlex(words, names),
     ...familyMentions(names, words),

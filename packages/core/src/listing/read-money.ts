@@ -69,10 +69,7 @@ const cuesAfter: readonly RoleCue[] = [
     "each",
     /^ ?(?:,-)? ?(?:\/|-)? ?(?:each|ea(?![\p{L}])|e\.a\.|a ?piece|apiece|a pop|per (?:head|club|shaft|piece|item|grip|one|unit|adapter|sleeve|cover|iron|wedge)|every one|p\/?p ea|pro (?:stuck|kopf|schaft)|je(?![\p{L}])|das stuck|die stuck|stuckpreis|(?:la |par )?piece(?![\p{L}])|l'unite|l'un(?![\p{L}])|chacune?|pcs?(?![\p{L}])|cada una?|c\/u|la unidad|por unidad|one each|individually|separately|for (?:one|each)|a head(?![\p{L}])|a (?:shaft|club|grip)(?![\p{L}]))/u,
   ],
-  [
-    "together",
-    /^ ?(?:takes (?:it all|the lot|everything|them all|all|both)|l'ensemble|en lot)(?![\p{L}])/u,
-  ],
+  ["together", /^ ?(?:takes (?:it all|the lot|everything|them all|all|both)|l'ensemble|en lot)(?![\p{L}])/u],
   [
     "together",
     /^ ?(?:ono |obo |posted |inc(?:l\.?|luding)? (?:p&p|post(?:age)?) )?(?:for |the |fur )*(?:both|lot|pair|set|bundle|(?<=the |all )(?:two|three|four|five|six|seven|eight|nine|ten)|all(?! over| told| in(?! all))|everything|job ?lot|job lot|together|total|in total|altogether|all in(?! all)|zusammen|alle|alles|komplett|beide|gesamt|le tout|les deux|la paire|le lot|el lote|los dos|todo|ambos|the 2|the 3|all \d)(?![\p{L}])/u,
@@ -100,7 +97,8 @@ const unitAfter =
   /^ ?(?:°|deg|grad|g(?![\p{L}])|gr(?![\p{L}])|gm|gram|in(?![\p{L}])|inch|"|'|cm|mm|kg|km|cc|cpm|%|iron|wood|w(?![\p{L}])|h(?![\p{L}])|i(?![\p{L}])|hybrid|yds?|yards?|years?|yrs?|months?|weeks?|days?|hours?|rounds?|holes?|times|mins?|minutes?|miles|driver|heads?|shafts?|grips?|clubs?|adapters?|sleeves?|left|available|of|x(?![\p{L}])|handicap|model|jahre?|ans)/u;
 
 /** "8 for post", "+ 6 p&p". */
-const postedBare = /^ ?(?:(?:for|to|extra for) )?(?:post|postage|shipping|p&p|delivery|ship|s\/h)(?: ?(?:$|[.,;)\n])| it)/u;
+const postedBare =
+  /^ ?(?:(?:for|to|extra for) )?(?:post|postage|shipping|p&p|delivery|ship|s\/h)(?: ?(?:$|[.,;)\n])| it)/u;
 
 const reach = 48;
 
@@ -110,7 +108,8 @@ const sameSentence = (words: string) =>
 const roleBy = (cues: readonly RoleCue[], words: string): MoneyRole | null =>
   cues.find(([, pattern]) => pattern.test(words))?.[0] ?? null;
 
-const nowBefore = /(?<![\p{L}])(?:now(?: only| just| down to| at)?|reduced to|down to|dropped to|jetzt|nu|maintenant|ahora) ?[:=]? ?$/u;
+const nowBefore =
+  /(?<![\p{L}])(?:now(?: only| just| down to| at)?|reduced to|down to|dropped to|jetzt|nu|maintenant|ahora) ?[:=]? ?$/u;
 
 const looksLikeYear = (units: number) => Number.isInteger(units) && units >= 1950 && units <= 2099;
 
@@ -171,6 +170,14 @@ export function readMoney(words: Words): MoneyFound[] {
     const currency = said === "USD" && dollar !== undefined ? dollar : said;
     const money = currency === null ? null : { amountMinor: minorOf(units, currency), currency };
     const doubt = currency === null ? "A price is given, but not in which currency." : undefined;
-    return { ...(nowBefore.test(one.before) ? { now: true } : {}), role: roleOf(one), units, money, start, end, ...(doubt === undefined ? {} : { doubt }) };
+    return {
+      ...(nowBefore.test(one.before) ? { now: true } : {}),
+      role: roleOf(one),
+      units,
+      money,
+      start,
+      end,
+      ...(doubt === undefined ? {} : { doubt }),
+    };
   });
 }

@@ -59,8 +59,9 @@ export function readPostage({ plain }: Words, money: readonly MoneyFound[]): Pos
   if (asked) return { value: "extra", ...asked };
   const only = firstOf(plain, collectionOnly);
   if (!only) return null;
-  const sure = / only|^only|nur |kun |alleen |endast |maste |sur place|solo |uniquement|seulement|^no |n't|not |kein|must|pas d/u.test(
-    plain.slice(only.start, only.end),
-  );
+  const sure =
+    / only|^only|nur |kun |alleen |endast |maste |sur place|solo |uniquement|seulement|^no |n't|not |kein|must|pas d/u.test(
+      plain.slice(only.start, only.end),
+    );
   return sure || !canPost.test(plain) ? { value: "collection-only", ...only } : null;
 }

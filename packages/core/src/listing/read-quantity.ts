@@ -70,7 +70,8 @@ const bracketed = /^ ?\((\d{1,3})\) (?:[\p{L}]+ ){0,3} *$/u;
 const named = new RegExp(`(?<![\\p{L}])(?:an? )?(${words})(?: of)? *${adjectives} *$`, "u");
 const lotOf =
   /(?:job ?lot|lot|set|bundle|box|collection|pile|pack|bag|selection|batch|bunch|load)(?: of)?:? *$/u;
-const assorted = /^[ ,(-]{0,3}(?:mixed|assorted|various|different|all different|random|unbranded)(?![\p{L}])/u;
+const assorted =
+  /^[ ,(-]{0,3}(?:mixed|assorted|various|different|all different|random|unbranded)(?![\p{L}])/u;
 const lotCount = new RegExp(
   `(?:job ?lot|lot|set|bundle|box|collection|pile|pack|bag|selection|batch)(?: of)? ?:?(\\d{1,3}|${words}) +${adjectives} *$`,
   "u",
@@ -89,7 +90,11 @@ function before(plain: string, phrase: Counted, from: number): QuantityFound | n
   const ahead = plain.slice(Math.max(from, phrase.start - 70), phrase.start);
   const line = ahead.slice(ahead.lastIndexOf("\n") + 1);
   const inNoun = /^(\d{1,2}) /u.exec(plain.slice(phrase.start, phrase.end));
-  if (inNoun?.[1] && phrase.plural && (lotOf.test(line) || assorted.test(plain.slice(phrase.end, phrase.end + 20)))) {
+  if (
+    inNoun?.[1] &&
+    phrase.plural &&
+    (lotOf.test(line) || assorted.test(plain.slice(phrase.end, phrase.end + 20)))
+  ) {
     const value = Number(inNoun[1]);
     if (plausible(value))
       return { value, start: phrase.start, end: phrase.start + inNoun[1].length, insideNoun: true };

@@ -81,16 +81,24 @@ function otherSpellings(models: readonly CatalogueModel[]): Map<string, Map<stri
   const spellings = new Map<string, Map<string, Set<string>>>();
   for (const { maker, model, aliases } of models) {
     const [word, ...more] = keyOf(model);
-    const single = (aliases ?? []).map(keyOf).filter((name) => name.length === 1 && /^\p{L}{4,}$/u.test(name[0] ?? ""));
+    const single = (aliases ?? [])
+      .map(keyOf)
+      .filter((name) => name.length === 1 && /^\p{L}{4,}$/u.test(name[0] ?? ""));
     if (word === undefined || more.length > 0 || single.length === 0) continue;
     const ofMaker = spellings.get(maker) ?? new Map<string, Set<string>>();
-    spellings.set(maker, ofMaker.set(word, new Set([...(ofMaker.get(word) ?? []), ...single.map(([other = ""]) => other)])));
+    spellings.set(
+      maker,
+      ofMaker.set(word, new Set([...(ofMaker.get(word) ?? []), ...single.map(([other = ""]) => other)])),
+    );
   }
   return spellings;
 }
 
 /** Names, and the same names with their first word spelt as sellers spell it elsewhere: "Ombrell 2" as "Ombrel 2". */
-function withSpellings(names: readonly string[][], spellings: ReadonlyMap<string, ReadonlySet<string>> | undefined): string[][] {
+function withSpellings(
+  names: readonly string[][],
+  spellings: ReadonlyMap<string, ReadonlySet<string>> | undefined,
+): string[][] {
   const others = names.flatMap(([word = "", ...more]) =>
     more.length === 0 ? [] : [...(spellings?.get(word) ?? [])].map((spelt) => [spelt, ...more]),
   );
@@ -115,7 +123,10 @@ export function readyCatalogue(models: readonly CatalogueModel[]): ReadyCatalogu
     const maker = keyOf(model.maker);
     const madeBy = add(maker);
     if (madeBy) madeBy.maker = model.maker;
-    const own = withSpellings([model.model, ...(model.aliases ?? [])].map(keyOf), spellingsOf.get(model.maker));
+    const own = withSpellings(
+      [model.model, ...(model.aliases ?? [])].map(keyOf),
+      spellingsOf.get(model.maker),
+    );
     for (const pieces of own.flatMap((name) => [name, [...maker, ...name]])) {
       const draft = add(pieces);
       if (draft && pieces.length > maker.length && pieces.join("").startsWith(maker.join("")))

@@ -29,7 +29,9 @@ function spreadNumbers({ items, plain }: Offered): void {
 
 /** Whether a list of lofts may be one of the things named: they are several, and not another number of them. */
 const mayBeSeveral = ({ kind, plural, quantity, number }: ItemDraft, { lofts, marked }: LoftList) =>
-  isHeadLike(kind) && number === null && (quantity === null ? plural && marked : quantity.value === lofts.length);
+  isHeadLike(kind) &&
+  number === null &&
+  (quantity === null ? plural && marked : quantity.value === lofts.length);
 
 /** "Wedges 52° and 58°" are two items; where there are as many items already, each has its loft in the same order. */
 function spreadLofts({ items, plain }: Offered): void {
@@ -40,7 +42,9 @@ function spreadLofts({ items, plain }: Offered): void {
       for (const [at, item] of before.entries()) item.loft = lofts[at] ?? null;
       continue;
     }
-    const at = items.findIndex((item) => mayBeSeveral(item, list) && end >= item.first - 30 && start <= item.last + 40);
+    const at = items.findIndex(
+      (item) => mayBeSeveral(item, list) && end >= item.first - 30 && start <= item.last + 40,
+    );
     const item = items[at];
     if (item) items.splice(at, 1, ...lofts.map((loft) => copyOf(item, { loft, quantity: null })));
   }

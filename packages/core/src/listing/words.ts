@@ -89,7 +89,7 @@ export function squeezeWords(whole: string): SqueezedWords {
     if (character !== "," && character !== ";") continue;
     // "driver,12deg,RH": a comma that is not inside a number has a blank behind it.
     const inNumber = /\d/u.test(plain[place - 1] ?? "") && /\d/u.test(plain[place + 1] ?? "");
-    if (inNumber || /\s/u.test(plain[place + 1] ?? " ")) continue;
+    if (inNumber || /[\s-]/u.test(plain[place + 1] ?? " ")) continue;
     places.push(place);
     characters.push(" ");
     last = " ";

@@ -1,0 +1,241 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { fewModels, fewReady } from "./catalogue.test-kit.ts";
+import { type Listing, listingSchema } from "./listing.ts";
+import { readListing } from "./read-listing.ts";
+
+const valuesOf = ({ spans: _, doubts: __, ...values }: Listing) => values;
+const read = (text: string) => readListing(text, fewReady);
+
+/** What is said of each item, in a line. */
+const items = (text: string) =>
+  read(text).items.map((item) =>
+    Object.entries({ ...item, price: item.price?.amountMinor ?? null })
+      .filter(
+        ([field, value]) =>
+          value !== null &&
+          !(Array.isArray(value) && value.length === 0) &&
+          !(field === "quantity" && value === 1),
+      )
+      .filter(([field]) => !["maker", "model"].includes(field))
+      .map(([field, value]) =>
+        typeof value === "object" ? `${field} ${JSON.stringify(value)}` : `${field} ${value}`,
+      )
+      .join(", "),
+  );
+
+describe("readListing", () => {
+  it.each([
+    [
+      "Northmoor Ombrel driver head only 10.5 RH £45",
+      ["kind head, modelId ombrel-driver, clubType driver, loftDeg 10.5, hand right"],
+    ],
+    ["Driver, no shaft, RH", ["kind head, clubType driver, hand right"]],
+    [
+      "Fenwrack driver, fitted with Reedlace 60 stiff, cover but no tool",
+      ["kind club, modelId fenwrack-driver, clubType driver, flex stiff, cover true, wrench false"],
+    ],
+    [
+      "Reedlace 60 S with Tarnlock adapter",
+      ["kind shaft, modelId reedlace-60, flex stiff, adapter fitted, adapterFamily Tarnlock"],
+    ],
+    ["Adapter to suit Kestrelyn Fenwrack drivers, RH", ["kind adapter, hand right"]],
+    ["Reedlace 60 shaft pulled from my Fenwrack driver", ["kind shaft, modelId reedlace-60"]],
+    [
+      "Lapwick irons, heads only: 5 and 7, all RH, £10 each",
+      [
+        "kind head, modelId lapwick-irons, clubType iron, clubNumber 5, hand right, price 1000",
+        "kind head, modelId lapwick-irons, clubType iron, clubNumber 7, hand right, price 1000",
+      ],
+    ],
+    ["Lapwick irons 4-PW", ["kind club, modelId lapwick-irons, clubType iron, clubNumber 4-PW"]],
+    ["job lot of 5 wood heads", ["kind head, quantity 5, clubType fairway"]],
+    [
+      "Two driver heads, one Ombrel RH, one Fenwrack LH",
+      [
+        "kind head, modelId ombrel-driver, clubType driver, hand right",
+        "kind head, modelId fenwrack-driver, clubType driver, hand left",
+      ],
+    ],
+    [
+      "3 Tarnlock adapters and 10 Knarl 58 grips",
+      [
+        "kind adapter, quantity 3, modelId tarnlock, adapterFamily Tarnlock",
+        "kind grip, quantity 10, modelId knarl-58",
+      ],
+    ],
+    ["Ombrel headcover", ["kind cover, modelId ombrel-cover"]],
+    ["covers, copper coloured", ["kind cover"]],
+    ["Copper wedge", ["kind club, modelId copper-wedge, clubType wedge"]],
+    [
+      "1) Fenwrack driver £60\n2) Knarl 58 grip £3",
+      [
+        "kind club, modelId fenwrack-driver, clubType driver, price 6000",
+        "kind grip, modelId knarl-58, price 300",
+      ],
+    ],
+    [
+      "Wedges 52° and 58°, RH",
+      [
+        "kind club, clubType wedge, loftDeg 52, hand right",
+        "kind club, clubType wedge, loftDeg 58, hand right",
+      ],
+    ],
+    [
+      "3 wood and 5 wood heads",
+      ["kind head, clubType fairway, clubNumber 3", "kind head, clubType fairway, clubNumber 5"],
+    ],
+    ["nothing of the kind", []],
+  ])("%j", (text, expected) => expect(items(text)).toEqual(expected));
+
+  it("leaves the model open where the words do not tell several apart, and says so", () => {
+    const {
+      items: [item],
+      doubts,
+    } = read("Northmoor Ombrel head RH");
+    expect(item).toMatchObject({ maker: "Northmoor", model: null, modelId: null });
+    expect(doubts.map(({ text }) => text).join()).toMatch(/Ombrel.*several models/u);
+  });
+
+  it.each([
+    ["2 x Reedlace 60 shafts, £20 each", 4000, [2000]],
+    ["2 x Reedlace 60 shafts, £20 each or £35 both", 3500, [2000]],
+    ["Ombrel driver £50, Fenwrack driver £40", 9000, [5000, 4000]],
+    ["ten Knarl 58 grips £15", 1500, [null]],
+    ["Fenwrack driver, was £120 now £95", 9500, [null]],
+    ["Wanted: Fenwrack driver, will pay £40", null, [null]],
+    ["Fenwrack driver 40 ono", null, [null]],
+  ])("%j asks %j for the whole", (text, asking, prices) => {
+    const listing = read(text);
+    expect(listing.asking?.amountMinor ?? null).toBe(asking);
+    expect(listing.items.map(({ price }) => price?.amountMinor ?? null)).toEqual(prices);
+  });
+
+  it("says when a price has no currency, and when a text is too long to be read whole", () => {
+    expect(read("Fenwrack driver 40 ono").doubts.map(({ field }) => field)).toEqual(["asking"]);
+    expect(read(`Fenwrack driver ${"x ".repeat(5000)}`).doubts.at(-1)?.text).toMatch(
+      /longer than any listing/u,
+    );
+  });
+
+  it("takes a catalogue as it is stored, too", () => {
+    expect(readListing("Fenwrack driver", fewModels)).toEqual(read("Fenwrack driver"));
+  });
+});
+
+/** Words as listings are made of, for texts that no person wrote. */
+const scraps = [
+  "Northmoor",
+  "Ombrel",
+  "Fenwrack 10",
+  "driver",
+  "head",
+  "heads",
+  "shaft",
+  "Reedlace 60",
+  "S",
+  "RH",
+  "left handed",
+  "10.5",
+  "9°",
+  '45"',
+  "and",
+  "with",
+  "no",
+  "for",
+  "£40",
+  "each",
+  "both",
+  "+ p&p",
+  ",",
+  ".",
+  "\n",
+  "2 x",
+  "pair of",
+  "3 wood",
+  "irons 4-PW",
+  "cover",
+  "wrench",
+  "adapter",
+  "Tarnlock",
+  "sky mark",
+  "dents",
+  "ono",
+  "€1.250,00",
+  "swap",
+  "wanted",
+  "(",
+  ")",
+  "1)",
+  "🔥",
+  "stiff",
+  "60g",
+];
+const listingText = fc.array(fc.constantFrom(...scraps), { maxLength: 40 }).map((words) => words.join(" "));
+
+describe("any reading", () => {
+  it("never throws, and its spans are words of the text", () => {
+    const text = fc.oneof(listingText, fc.string({ unit: "binary", maxLength: 300 }));
+    fc.assert(
+      fc.property(text, (words) => {
+        const listing = readListing(words, fewReady);
+        expect(listingSchema.safeParse(listing).error).toBeUndefined();
+        for (const span of listing.spans) expect(words.slice(span.start, span.end)).toBe(span.words);
+        for (const { start, end } of listing.doubts) expect((start ?? 0) <= (end ?? words.length)).toBe(true);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it("has a span for every fact of every item", () => {
+    fc.assert(
+      fc.property(listingText, (text) => {
+        const { items: found, spans } = readListing(text, fewReady);
+        const fields = new Set(spans.map(({ field }) => field));
+        found.forEach((item, place) => {
+          for (const [field, value] of Object.entries(item)) {
+            const said = value !== null && !Array.isArray(value) && !(field === "quantity" && value === 1);
+            if (said) expect(fields).toContain(`items.${place}.${field}`);
+          }
+        });
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it("is the same shouted, whispered and spread out", () => {
+    fc.assert(
+      fc.property(listingText, (text) => {
+        const plain = valuesOf(read(text));
+        expect(valuesOf(read(text.toUpperCase()))).toEqual(plain);
+        expect(valuesOf(read(text.toLowerCase()))).toEqual(plain);
+        expect(valuesOf(read(text.replaceAll(" ", "   ")))).toEqual(plain);
+        expect(valuesOf(read(` ${text.replaceAll(" ", " \t")} `))).toEqual(plain);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it.each([
+    "1",
+    "a",
+    "driver head ",
+    "£1 ",
+    "5, ",
+    "no dents, ",
+    "for the old ",
+    "10.5 ",
+    "4-pw ",
+    "Ombrel ",
+    "\n",
+    "🔥",
+  ])("keeps its time on 20,000 characters of %j", (unit) => {
+    const text = unit.repeat(Math.ceil(20_000 / unit.length)).slice(0, 20_000);
+    read(text);
+    const before = process.cpuUsage();
+    read(text);
+    const { user, system } = process.cpuUsage(before);
+    // Under 200 ms on a quiet machine; a busy one gets four times that, and what runs away takes far longer.
+    expect((user + system) / 1000).toBeLessThan(800);
+  });
+});
