@@ -35,19 +35,23 @@ function sentenceAt(plain: string, at: number): Stretch {
   return { start, end: rest ? at + rest.index : plain.length };
 }
 
+/** With the fields that the words before have given already. */
+type SheetSoFar = Sheet & { readonly saidBefore: ReadonlySet<string> };
+
 const ofEach: ReadonlySet<string> = new Set(["hand", "flex", "shaftMaterial"]);
 
 /** "Driver, 3w & 5w RH": behind things named one right after another, a fact is said of each. */
-function endsTightList(items: readonly ItemDraft[], { field, start }: Mention): boolean {
+function endsTightList({ items, saidBefore }: SheetSoFar, { field, start }: Mention): boolean {
   const last = items.at(-1);
-  if (!last || start < last.last || !ofEach.has(field)) return false;
+  if (!last || start < last.last || !ofEach.has(field) || saidBefore.has(field)) return false;
   return items.every(
     ({ first, kind }, at) => isHeadLike(kind) && (at === 0 || first - (items[at - 1]?.last ?? 0) <= 14),
   );
 }
 
 /** Whether a fact is said of all the things at once. */
-function isOfAll({ plain, items }: Sheet, mention: Mention, clauses: readonly Stretch[]): boolean {
+function isOfAll(sheet: SheetSoFar, mention: Mention, clauses: readonly Stretch[]): boolean {
+  const { plain, items } = sheet;
   if (items.length < 2) return false;
   const clause = clauses.find((stretch) => isWithin(stretch, mention.start)) ?? mention;
   if (ofAll.test(plain.slice(clause.start, clause.end))) return true;
@@ -73,7 +77,7 @@ function isOfAll({ plain, items }: Sheet, mention: Mention, clauses: readonly St
     return true;
   // A hand in a sentence of its own is the hand of all: "Right handed."
   const alone = !items.some(({ first, last }) => isWithin(sentence, first) || isWithin(sentence, last - 1));
-  if (endsTightList(items, mention)) return true;
+  if (endsTightList(sheet, mention)) return true;
   if (!alone) return false;
   if (mention.field === "hand") return true;
   const hasHand = /(?<![\p{L}])(?:rh|lh|right|left)(?![\p{L}])/u.test(
@@ -90,7 +94,7 @@ function underHeading(items: readonly ItemDraft[], { heading }: ItemDraft, at: n
 const comesWith: ReadonlySet<string> = new Set(["cover", "wrench", "adapter"]);
 
 /** The items that a fact is said of: all, or the one whose words it stands in, or the nearest that can have it. */
-function ownersOf(sheet: Sheet, mention: Mention, clauses: readonly Stretch[]): ItemDraft[] {
+function ownersOf(sheet: SheetSoFar, mention: Mention, clauses: readonly Stretch[]): ItemDraft[] {
   const able = sheet.items.filter(({ kind }) => canHave(kind, mention));
   if (able.length === 0) return [];
   const repeated = sheet.items.find(({ again }) => again.some((stretch) => isWithin(stretch, mention.start)));
@@ -116,10 +120,12 @@ function isForeign({ absorbed, foreign }: Sheet, mention: Mention): boolean {
 /** Gives each fact to the items it is said of. */
 export function assignFacts(sheet: Sheet, mentions: readonly Mention[]): Map<ItemDraft, Mention[]> {
   const clauses = clausesOf(sheet.plain);
+  const saidBefore = new Set<string>();
   const facts = new Map<ItemDraft, Mention[]>(sheet.items.map((item) => [item, []]));
   for (const mention of mentions) {
     if (isForeign(sheet, mention)) continue;
-    for (const owner of ownersOf(sheet, mention, clauses)) facts.get(owner)?.push(mention);
+    for (const owner of ownersOf({ ...sheet, saidBefore }, mention, clauses)) facts.get(owner)?.push(mention);
+    saidBefore.add(mention.field);
   }
   return facts;
 }

@@ -20,6 +20,7 @@ const always: readonly RegExp[] = [
 
 /** In an ad for a swap: the sentence that says what is wanted. */
 const inSwap: readonly RegExp[] = [
+  new RegExp(`(?<=[.!?;\\n] ?)(?:i )?(?:looking for|want(?:ed)?|after|need) ${sentence}`, "gu"),
   new RegExp(
     `(?<![\\p{L}])(?:looking for|after|against|in return for|want(?:ing|ed)?|would like|wants|for|need(?:ing)?|seeking|suche|gegen|cherche|contre|busco|por) (?:an? |any |some |the |ein(?:e|en)? |une? |something )+${sentence}`,
     "gu",

@@ -71,7 +71,7 @@ export function priceItems(items: readonly ItemDraft[], money: readonly MoneyFou
   const allSingle = sums.filter(({ role }) => role === "asking");
   // "Asked £180 in spring. Now £150."
   const current = allSingle.filter(({ now }) => now);
-  const single = current.length === 1 ? current : allSingle;
+  const single = current.length > 0 ? current.slice(-1) : allSingle;
   const apart = items.length > 1 || each.length > 0 || together !== null;
   const prices =
     apart && (single.length > 0 || each.length > 0)

@@ -159,6 +159,8 @@ function startsAgain(state: State, current: ItemDraft, anchor: Anchor): boolean 
     return (
       state.plain.slice(current.last, anchor.start).includes("\n") && current.heading === null && current.own
     );
+  // "Driver heads: Ombrel 9° £60; Ombrel 10.5° £55".
+  if (current.heading !== null && current.own && cues.priced && cues.listed && anchor.name) return true;
   if (cues.another) return phrase !== null;
   const counted = cues.counted || quantityAt(state, anchor, current.last) !== null;
   const complete =

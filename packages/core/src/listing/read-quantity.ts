@@ -99,6 +99,17 @@ function before(plain: string, phrase: Counted, from: number): QuantityFound | n
     if (plausible(value))
       return { value, start: phrase.start, end: phrase.start + inNoun[1].length, insideNoun: true };
   }
+  // "Six hybrids" are six, where "six hybrid" is one.
+  const wordInNoun = /^(two|three|four|five|six|seven|eight|nine) /u.exec(
+    plain.slice(phrase.start, phrase.end),
+  );
+  if (wordInNoun?.[1] && phrase.plural)
+    return {
+      value: countOf(wordInNoun[1]),
+      start: phrase.start,
+      end: phrase.start + wordInNoun[1].length,
+      insideNoun: true,
+    };
   const patterns = [lotCount, times, bracketed, named, ...(phrase.plural ? [counted] : [])];
   for (const pattern of patterns) {
     const match = pattern.exec(line);
