@@ -223,7 +223,9 @@ function buildItems(
   return read.items.map((draft) => {
     const own = withFallbacks(
       ownMentions(draft, facts.get(draft) ?? [], draft !== read.items[0]),
-      weaker.get(draft) ?? [],
+      (weaker.get(draft) ?? []).filter(
+        ({ field }) => field !== "clubNumber" || (draft.type !== "driver" && draft.type !== "putter"),
+      ),
     );
     const allNames = [...new Set([...draft.names, ...(placed.get(draft) ?? [])])].sort(
       (one, other) => one.start - other.start,
