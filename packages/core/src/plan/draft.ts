@@ -85,6 +85,14 @@ export class Draft {
     return (this.kindsLeft[kind] ?? 0) < 0;
   }
 
+  kindLeft(kind: number): number {
+    return this.kindsLeft[kind] ?? 0;
+  }
+
+  isDriven(trip: number): boolean {
+    return (this.tripUse[trip] ?? 0) > 0;
+  }
+
   /** A mark to come back to. */
   get mark(): number {
     return this.done.length;

@@ -65,8 +65,3 @@ export function mostTimes(use: PackedUse, packing: Packing, capacity: readonly n
   if (use.outlay > 0) times = Math.min(times, Math.floor(packing.budget / use.outlay));
   return times;
 }
-
-/** How many of a resource a list takes or gives. */
-export function amountOf(resource: number, amounts: readonly Amount[]): number {
-  return amounts.find((amount) => amount.resource === resource)?.count ?? 0;
-}

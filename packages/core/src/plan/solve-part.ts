@@ -4,6 +4,7 @@ import { greedyDraft } from "./greedy-plan.ts";
 import { guideOf, scoresByNet, scoresByScarcity, scoresByTime } from "./guide.ts";
 import { fill, improve } from "./improve-draft.ts";
 import type { LinearAnswer, LinearSolver } from "./linear-solver.ts";
+import { type Neighbourhood, neighbourhoodOf, withKept } from "./neighbourhood.ts";
 import type { Packing } from "./packing.ts";
 import type { PlanSolution } from "./plan-model.ts";
 import { countsOf, planProgramme, pricesOf, valuesOf } from "./plan-programme.ts";
@@ -29,8 +30,21 @@ export interface SolvedPart {
 
 /** Up to so many uses, exchanges are tried on all of them before the relaxation says which are worth it. */
 const fewUses = 3_000;
-/** The first whole-number solve sees about so many uses, those nearest to paying at the prices of the relaxation. */
+/** A first whole-number solve sees this many: all of them where the model is small, and then that is the end of it. */
+const fewAlive = 300;
+/** The next whole-number solve sees about so many uses, those nearest to paying at the prices of the relaxation. */
 const firstUses = 1_500;
+/** With more uses than this the whole-number solver does not come to anything, nor back in time. */
+const manyUses = 12_000;
+
+/** The share of the time left that search may take before the whole-number solver has its turn. */
+const searchShare = 0.2;
+/** The share of what is left then that goes into solving parts of the choice anew. */
+const aroundShare = 0.7;
+/** So many uses at most are looked at when a part of the choice is solved anew. */
+const aroundUses = 800;
+/** After so many parts in a row that brought nothing, no more are solved. */
+const mostVain = 60;
 
 /** What is known of a part before anything is tried: nothing done, and the bound that needs no solver. */
 export function nothingOf(packing: Packing): SolvedPart {
@@ -51,8 +65,10 @@ export async function solvePart(packing: Packing, solver: LinearSolver, effort: 
   // Even where the first choice is near enough: the prices say what binds.
   if (!search.out()) await search.relax();
   if (!search.done) search.round();
-  if (!search.done) await search.solveWhole(firstUses, 0.4);
-  if (!search.done) await search.solveWhole(Number.POSITIVE_INFINITY, 1);
+  if (!search.done) await search.solveWhole(fewAlive, 0.4);
+  if (!search.done) await search.searchAround();
+  if (!search.done) await search.solveWhole(firstUses, 0.5);
+  if (!search.done) await search.solveWhole(manyUses, 1);
   return search.result;
 }
 
@@ -156,20 +172,56 @@ class PartSearch {
     const small = { ...this.packing, uses: places.flatMap((place) => this.packing.uses[place] ?? []) };
     const counts = this.best.counts;
     const draft = draftOf(small, { ...counts, uses: places.map((place) => counts.uses[place] ?? 0) });
-    const until = this.effort.now() + this.secondsLeft * 100;
-    improve(
-      draft,
-      guideOf(
-        small,
-        places.map((place) => this.dual.beyond[place] ?? 0),
-      ),
-      () => this.out() || this.effort.now() > until,
+    const until = this.effort.now() + this.secondsLeft * 1000 * searchShare;
+    const stop = () => this.out() || this.effort.now() > until;
+    const guide = guideOf(
+      small,
+      places.map((place) => this.dual.beyond[place] ?? 0),
     );
+    improve(draft, guide, stop);
+    this.offerSome(places, draft.counts);
+  }
+
+  private offerSome(places: readonly number[], counts: Counts): void {
     const uses = this.packing.uses.map(() => 0);
     places.forEach((place, at) => {
-      uses[place] = draft.uses[at] ?? 0;
+      uses[place] = counts.uses[at] ?? 0;
     });
-    this.offer(draftOf(this.packing, { uses, bundles: Array.from(draft.bundles) }), "heuristic");
+    this.offer(draftOf(this.packing, { uses, bundles: counts.bundles }), "heuristic");
+  }
+
+  /**
+   * Solves, again and again, what is left to decide when a part of the best choice is let go and the rest kept. More is let go
+   * after what was solved to its end, less after what was not. What is drawn is the same every time.
+   */
+  async searchAround(): Promise<void> {
+    const until = this.effort.now() + this.secondsLeft * 1000 * aroundShare;
+    const draw = parkMiller();
+    let share = 0.4;
+    let vain = 0;
+    while (!this.done && this.effort.now() < until && vain < mostVain && share < 1) {
+      const alive = this.aliveUses(Number.POSITIVE_INFINITY);
+      alive.sort((a, b) => (this.dual.beyond[b] ?? 0) - (this.dual.beyond[a] ?? 0) || a - b);
+      const around = neighbourhoodOf(this.packing, this.best.counts, alive, share, aroundUses, draw);
+      const before = this.best.net;
+      const ended = await this.solveAround(around, Math.min(1, (until - this.effort.now()) / 1000));
+      share *= ended ? 1.04 : 0.9;
+      vain = this.best.net > before ? 0 : vain + 1;
+    }
+  }
+
+  /** Whether it was solved to its end. */
+  private async solveAround(around: Neighbourhood, seconds: number): Promise<boolean> {
+    const all = around.uses.map((_, at) => at);
+    const programme = planProgramme(around.packing, all, true);
+    const start = valuesOf(around.packing, programme, around.start);
+    const options = { seconds, relativeGap: 0, ...(start === null ? {} : { start }) };
+    const answer = await this.ask(programme.programme, options);
+    if (answer.values === null) return false;
+    const chosen = rounded(countsOf(around.packing, programme, answer.values));
+    // Choices as good as the best are taken too: from another one, other ways lead on.
+    this.offer(draftOf(this.packing, withKept(around, chosen)), "heuristic", true);
+    return answer.status === "best";
   }
 
   /** The places of uses that a better choice could have, at most so many, those nearest to paying. */
@@ -221,12 +273,25 @@ class PartSearch {
     return this.solver(programme, { ...options, shouldStop: this.out });
   }
 
-  private offer(draft: Draft, method: PlanSolution["method"]): void {
-    if (!draft.holds || draft.net <= this.best.net) return;
+  private offer(draft: Draft, method: PlanSolution["method"], orAsGood = false): void {
+    if (!draft.holds || draft.net < this.best.net) return;
+    if (draft.net === this.best.net) {
+      if (orAsGood) this.best = draft;
+      return;
+    }
     this.best = draft;
     this.method = method;
     this.effort.onBetter(this.result);
   }
+}
+
+/** S. K. Park and K. W. Miller, Communications of the ACM 31 (1988) 1192–1201, as numbers above 0 and below 1. */
+function parkMiller(): () => number {
+  let value = 1;
+  return () => {
+    value = (value * 16807) % 2147483647;
+    return value / 2147483647;
+  };
 }
 
 function used({ uses }: Counts): number[] {
