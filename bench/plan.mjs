@@ -24,7 +24,7 @@ const cases = [
   },
 ];
 const only = process.argv[2] === "--small" ? cases.slice(0, 1) : cases;
-const seeds = [1, 2, 3];
+const seeds = (process.env.SEEDS ?? "1 2 3").split(" ").map(Number);
 
 const highs = await loadHighsSolver();
 

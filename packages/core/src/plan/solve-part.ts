@@ -29,7 +29,7 @@ export interface SolvedPart {
 }
 
 /** Up to so many uses, exchanges are tried on all of them before the relaxation says which are worth it. */
-const fewUses = 3_000;
+const fewUses = 600;
 /** A first whole-number solve sees this many: all of them where the model is small, and then that is the end of it. */
 const fewAlive = 300;
 /** The next whole-number solve sees about so many uses, those nearest to paying at the prices of the relaxation. */
@@ -147,8 +147,12 @@ class PartSearch {
 
   /** The relaxation made whole: bundles it takes enough of are bought, uses rounded down, and the rest filled up. */
   round(): void {
-    const { relaxed, dual } = this;
-    if (relaxed === null) return;
+    if (this.relaxed !== null) this.roundOff(this.relaxed);
+    this.improveAlive();
+  }
+
+  private roundOff(relaxed: Counts): void {
+    const { dual } = this;
     const scores = dual.beyond.map((beyond, place) => {
       const part = (relaxed.uses[place] ?? 0) % 1;
       return part > 1e-6 && part < 1 - 1e-6 ? 1e7 * part : beyond;
@@ -162,7 +166,6 @@ class PartSearch {
       fill(draft, guide);
       this.offer(draft, "heuristic");
     }
-    this.improveAlive();
   }
 
   /** Exchanges among the uses that could still be in a better choice. */
