@@ -87,3 +87,24 @@ export function judgeRoute(
   const withWork: Context = { ...context, workSkill: skillOfSteps(steps, work) };
   return [...first, ...rules.filter((compiled) => compiled.readsWork).map((r) => judge(r, withWork))];
 }
+
+/** Whether any of these rules refuses: the same as looking through `judgeRoute`, and done at the first that does. */
+export function anyRefuses(
+  musts: readonly CompiledRule[],
+  context: Context,
+  joined: JoinedSets,
+  joinSteps: readonly StepNeeded[],
+  work: WorkTable,
+): boolean {
+  const steps = [...joinSteps];
+  for (const compiled of musts) {
+    if (compiled.readsWork || !applies(compiled, context)) continue;
+    const judged = judgeRule(compiled, context);
+    if (judged.outcome.verdict === "does-not-fit") return true;
+    steps.push(...(settledByJoint(compiled, judged, context, joined).outcome.steps ?? []));
+  }
+  const withWork: Context = { ...context, workSkill: skillOfSteps(steps, work) };
+  return musts.some(
+    (compiled) => compiled.readsWork && judgeRule(compiled, withWork).outcome.verdict === "does-not-fit",
+  );
+}

@@ -93,6 +93,16 @@ export class VerdictIndex {
     ).length;
   }
 
+  /** The rules, other than those on the work, that refuse these parts, in their order. */
+  refusals(chosen: Chosen): CompiledRule[] {
+    const numbers = this.numbersOf(chosen);
+    return this.rules
+      .filter(
+        (rule) => applies(rule, chosen) && this.ranked(rule, chosen, numbers).verdict === rank.doesNotFit,
+      )
+      .map(({ compiled }) => compiled);
+  }
+
   /** Whether a rule that reads only what whole groups of parts share refuses these. */
   gatesRefuse(chosen: Chosen): boolean {
     const numbers = this.numbersOf(chosen);

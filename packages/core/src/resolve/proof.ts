@@ -5,7 +5,7 @@ import type { Finding } from "../findings/finding.ts";
 import type { BenchGraph } from "../graph/bench-graph.ts";
 import type { Context } from "../graph/context.ts";
 import { citePath } from "../graph/fact.ts";
-import { judgeRoute, type RouteFinding, workRow } from "../graph/judge-route.ts";
+import { anyRefuses, judgeRoute, type RouteFinding, workRow } from "../graph/judge-route.ts";
 import { contextOf } from "../graph/route.ts";
 import { places } from "../graph/shape.ts";
 import { skills } from "../parts/goal.ts";
@@ -14,10 +14,11 @@ import type { Part } from "../parts/part.ts";
 import { typicalConditions } from "../parts/typical.ts";
 import { keepOnly } from "./keep-only.ts";
 import { openOptions, type PairOption } from "./pair-options.ts";
+import { type KnownProofs, proofKey } from "./proof-key.ts";
 import type { NearMiss } from "./result.ts";
 
 /** Why each option of a pair is refused, judged afresh from the parts as they are. */
-export function refusalsOf(
+function refusalsOf(
   head: Part,
   shaft: Part,
   graph: BenchGraph,
@@ -43,10 +44,12 @@ export function refusesOn(
   const bare = keepOnly(facts, pair, graph);
   const [head, shaft] = [bare.parts.get(pair.head), bare.parts.get(pair.shaft)];
   if (!head || !shaft) return false;
-  return refusalsOf(head, shaft, bare).every(({ findings }) => findings.some(isRefusal));
+  return openOptions(head, shaft, bare).every(({ chosen, joined, joinSteps }) =>
+    anyRefuses(bare.musts, contextOf(chosen, bare), joined, joinSteps, bare.work),
+  );
 }
 
-export function isRefusal({ outcome }: RouteFinding): boolean {
+function isRefusal({ outcome }: RouteFinding): boolean {
   return outcome.verdict === "does-not-fit";
 }
 
@@ -54,7 +57,7 @@ export function isRefusal({ outcome }: RouteFinding): boolean {
  * The proof that a refused pair does not make a club: the fewest facts that still refuse every option. The reasons are read
  * off the bench that knows those facts alone, so that words and facts cannot part company.
  */
-export function nearMissOf(head: Part, shaft: Part, graph: BenchGraph): NearMiss {
+export function nearMissOf(head: Part, shaft: Part, graph: BenchGraph, known: KnownProofs): NearMiss {
   const pair = { head: head.id, shaft: shaft.id };
   const judged = refusalsOf(head, shaft, graph);
   const chosen = chooseRefusals(judged);
@@ -62,7 +65,8 @@ export function nearMissOf(head: Part, shaft: Part, graph: BenchGraph): NearMiss
     citedFor(chosen[at] as RouteFinding, findings, option, graph),
   );
   const unique = [...new Map(cited.map((fact) => [factKey(fact), fact])).values()];
-  if (!refusesOn(unique, pair, graph)) {
+  const facts = fewestFacts(unique, { head, shaft }, graph, known);
+  if (!facts) {
     const rulesCited = [
       ...new Set(chosen.map(({ compiled, outcome }) => `${compiled.rule.id} (${outcome.code})`)),
     ].join(", ");
@@ -70,7 +74,6 @@ export function nearMissOf(head: Part, shaft: Part, graph: BenchGraph): NearMiss
       `the facts cited by ${rulesCited} do not refuse ${head.id} with ${shaft.id} by themselves`,
     );
   }
-  const facts = minimise(unique, (kept) => refusesOn(kept, pair, graph));
   const bare = keepOnly(facts, pair, graph);
   const left = refusalsOf(bare.parts.get(head.id) as Part, bare.parts.get(shaft.id) as Part, bare);
   const reasons = chooseRefusals(left);
@@ -158,6 +161,29 @@ function lookedUpBy(context: Context): CitedFact[] {
   return places.flatMap((place) =>
     typicalConditions.flatMap((name) => citePath(`${place}.${name}`, context)),
   );
+}
+
+/**
+ * Of facts that refuse, the fewest that still do; nothing when they do not refuse by themselves. Pairs that lie alike and are
+ * refused by the same facts have the same ones in their proof.
+ */
+function fewestFacts(
+  facts: readonly CitedFact[],
+  { head, shaft }: { readonly head: Part; readonly shaft: Part },
+  graph: BenchGraph,
+  known: KnownProofs,
+): CitedFact[] | undefined {
+  const pair = { head: head.id, shaft: shaft.id };
+  const key = proofKey(facts, head, shaft, graph);
+  const found = known.get(key);
+  if (found) return found.map((at) => facts[at] as CitedFact);
+  if (!refusesOn(facts, pair, graph)) return undefined;
+  const fewest = minimise(facts, (kept) => refusesOn(kept, pair, graph));
+  known.set(
+    key,
+    fewest.map((fact) => facts.indexOf(fact)),
+  );
+  return fewest;
 }
 
 /**

@@ -67,7 +67,7 @@ export function resolveReady(ready: ReadyBench, about?: string): Resolution {
   const wants = wantsOf(tally, graph, index, about);
   return {
     clubs,
-    nearMisses: nearMissesOf(tally.refused, graph, limit),
+    nearMisses: nearMissesOf(tally.refused, ready, limit),
     wants: wants.slice(0, limit),
     questions: questions.slice(0, limit),
     counts: {
