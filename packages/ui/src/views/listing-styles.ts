@@ -53,6 +53,7 @@ export const listingStyles = css`
     max-width: 75ch;
   }
   .care {
+    margin-top: 0.5rem;
     border: 1.5px solid var(--work);
     border-left-width: 6px;
     border-radius: 0 4px 4px 0;
@@ -66,6 +67,7 @@ export const listingStyles = css`
   }
   .where {
     display: grid;
+    align-items: end;
     grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
     gap: 0.75rem;
   }
