@@ -15,6 +15,11 @@ type Taken = Map<string, Partial<Record<Port, Occupant>>>;
 /** Which ports of which parts are taken. */
 export interface Occupancy {
   at(partId: string, port: Port): Occupant | undefined;
+  /** The same for a bench on which more is joined. The joints stand after these, and are refused as if read with them. */
+  withJoints(
+    parts: ReadonlyMap<string, Part>,
+    joints: readonly Joint[],
+  ): { occupancy: Occupancy; refusals: Refusal[] };
 }
 
 /**
@@ -25,13 +30,25 @@ export function occupancyOf(
   parts: ReadonlyMap<string, Part>,
   joints: readonly Joint[],
 ): { occupancy: Occupancy; refusals: Refusal[] } {
-  const taken: Taken = new Map();
+  return placeJoints(parts, joints, new Map());
+}
+
+function placeJoints(
+  parts: ReadonlyMap<string, Part>,
+  joints: readonly Joint[],
+  taken: Taken,
+): { occupancy: Occupancy; refusals: Refusal[] } {
   const refusals: Refusal[] = [];
   joints.forEach((joint, index) => {
     const refusal = placeJoint(parts, joint, taken);
     if (refusal) refusals.push({ field: `joints.${index}`, ...refusal });
   });
-  return { occupancy: { at: (partId, port) => taken.get(partId)?.[port] }, refusals };
+  const occupancy: Occupancy = {
+    at: (partId, port) => taken.get(partId)?.[port],
+    withJoints: (all, more) =>
+      more.length === 0 ? { occupancy, refusals: [] } : placeJoints(all, more, new Map(taken)),
+  };
+  return { occupancy, refusals };
 }
 
 function placeJoint(

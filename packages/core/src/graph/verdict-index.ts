@@ -50,9 +50,16 @@ export class VerdictIndex {
   private readonly graph: BenchGraph;
   private readonly rules: readonly IndexedRule[];
   private readonly gates: readonly IndexedRule[];
+  private readonly groupNames: WeakMap<Part, string>;
 
-  constructor(graph: BenchGraph) {
+  /** With `known`, an index of a bench with the same rules, goal, claims and tables: what it has judged holds here too. */
+  constructor(graph: BenchGraph, known?: VerdictIndex) {
     this.graph = graph;
+    if (known) {
+      ({ rules: this.rules, gates: this.gates, classes: this.classes, groupNames: this.groupNames } = known);
+      return;
+    }
+    this.groupNames = new WeakMap();
     const musts = graph.musts.filter(({ readsWork }) => !readsWork);
     this.rules = musts.map(indexedRule);
     this.gates = this.rules.filter(
@@ -113,8 +120,12 @@ export class VerdictIndex {
 
   /** A name that parts of a place share when no gate tells them apart. */
   gateGroup(place: Place, part: Part): string {
+    const known = this.groupNames.get(part);
+    if (known !== undefined) return known;
     const { forRule } = this.classes[place].of(part);
-    return this.gates.map(({ at }) => forRule[at]).join(" ");
+    const name = this.gates.map(({ at }) => forRule[at]).join(" ");
+    this.groupNames.set(part, name);
+    return name;
   }
 
   private numbersOf(chosen: Chosen): Numbers {
@@ -142,7 +153,11 @@ export class VerdictIndex {
 
   /** A length is read with what is on the shaft, so rules that read lengths tell such shafts apart. */
   private flags(rule: IndexedRule, shaft: Part | undefined): number {
-    if (!shaft || rule.compiled.rule.grain !== "part") return 0;
+    return shaft && rule.compiled.rule.grain === "part" ? this.flagsOf(shaft) : 0;
+  }
+
+  /** What is on a shaft, as a number: 1 for a grip and 2 for whatever holds its tip. */
+  flagsOf(shaft: Part): number {
     const { occupancy } = this.graph;
     return (occupancy.at(shaft.id, "butt") ? 1 : 0) + (occupancy.at(shaft.id, "tip") ? 2 : 0);
   }

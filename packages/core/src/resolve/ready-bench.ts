@@ -1,8 +1,9 @@
-import { type Bench, type BenchGraph, graphOf } from "../graph/bench-graph.ts";
+import { type Bench, type BenchGraph, graphOf, graphWith } from "../graph/bench-graph.ts";
 import type { Port } from "../graph/shape.ts";
 import { places } from "../graph/shape.ts";
 import { VerdictIndex } from "../graph/verdict-index.ts";
 import type { Skill } from "../parts/goal.ts";
+import type { Joint } from "../parts/joint.ts";
 import type { Part } from "../parts/part.ts";
 import type { Reference } from "../parts/reference.ts";
 import type { Refusal } from "../parts/refusal.ts";
@@ -31,13 +32,30 @@ export function readyBench(bench: Bench, rules: readonly Rule[], reference: Refe
   const built = graphOf({ ...bench, goal }, rules, reference);
   if (!built.ok) return built;
   const { graph } = built;
-  const index = new VerdictIndex(graph);
+  return { ok: true, ready: readyOf(graph, new VerdictIndex(graph)) };
+}
+
+/**
+ * The same bench with a few more parts on it, as if it had been made ready with them, at the cost of copying a few lists: what
+ * has been judged for the one holds for the other and is kept for both. Throws when an id is taken or a joint cannot be.
+ */
+export function withParts(
+  ready: ReadyBench,
+  parts: readonly Part[],
+  joints: readonly Joint[] = [],
+): ReadyBench {
+  const built = graphWith(ready.graph, parts, joints);
+  if (!built.ok) throw new Error(`the bench does not hold together: ${JSON.stringify(built.refusals[0])}`);
+  return readyOf(built.graph, new VerdictIndex(built.graph, ready.index));
+}
+
+function readyOf(graph: BenchGraph, index: VerdictIndex): ReadyBench {
   for (const place of places) for (const part of graph.at[place]) index.classes[place].of(part);
   const alike = {
     adapter: oneOfEach("adapter", "bore", graph, index),
     grip: oneOfEach("grip", "core", graph, index),
   };
-  return { ok: true, ready: { graph, index, groups: shaftGroups(graph, index), alike } };
+  return { graph, index, groups: shaftGroups(graph, index), alike };
 }
 
 function oneOfEach(place: "adapter" | "grip", port: Port, graph: BenchGraph, index: VerdictIndex): Part[] {

@@ -13,7 +13,7 @@ import { rankAnswers } from "./rank-answers.ts";
 import { rankQuestions } from "./rank-questions.ts";
 import { type ReadyBench, readyBench, skillByDefault } from "./ready-bench.ts";
 import type { Question, Resolution } from "./result.ts";
-import { clubsOpened, tallyPairs } from "./tally-pairs.ts";
+import { clubsOpened, tallyClubs, tallyPairs } from "./tally-pairs.ts";
 import { unknownFields } from "./unknown-fields.ts";
 import { wantsOf } from "./wants.ts";
 
@@ -45,11 +45,17 @@ export function resolveBench(
   return made.ok ? { ok: true, resolution: resolveReady(made.ready, about) } : made;
 }
 
-/** The clubs of a bench that is ready, the best first, and what it lacks: what a judgement of worth needs, and no more. */
-export function clubsAndWants(ready: ReadyBench, about?: string): Pick<Resolution, "clubs" | "wants"> {
+/**
+ * The clubs of a bench that is ready, the best first, and what it lacks: what a judgement of worth needs, and no more. No
+ * refusal is proved, no question read, and no other skill tried. `limit` stands for the goal's own.
+ */
+export function clubsAndWants(
+  ready: ReadyBench,
+  about?: string,
+  limit: number = ready.graph.goal.limit ?? limitByDefault,
+): Pick<Resolution, "clubs" | "wants"> {
   const { graph, index } = ready;
-  const limit = graph.goal.limit ?? limitByDefault;
-  const tally = tallyPairs(ready, graph.goal.skill ?? skillByDefault, limit, about);
+  const tally = tallyClubs(ready, graph.goal.skill ?? skillByDefault, limit, about);
   return {
     clubs: tally.clubs.flatMap(({ way }) => (way ? [clubOf(way, graph)] : [])),
     wants: wantsOf(tally, graph, index, about).slice(0, limit),

@@ -41,9 +41,30 @@ export function tallyPairs(ready: ReadyBench, skill: Skill, limit: number, about
       }
       for (const shaft of shafts) addPair(tally, allowed, unlimited, head, shaft);
     }
-    if (tally.clubs.length > 20 * limit) tally.clubs = rankAnswers(tally.clubs).slice(0, limit);
+    keepBest(tally, limit, 20 * limit);
   }
-  tally.clubs = rankAnswers(tally.clubs).slice(0, limit);
+  keepBest(tally, limit, 0);
+  return tally;
+}
+
+/** The same for those who ask for clubs and what is lacking alone: refused pairs are passed over, and no other skill is tried. */
+export function tallyClubs(
+  ready: ReadyBench,
+  skill: Skill,
+  limit: number,
+  about?: string,
+): Pick<Tally, "clubs" | "lacking" | "settled"> {
+  const judge = new PairJudge(ready, skill);
+  const tally = emptyTally();
+  const { heads, groups } = pairsAbout(ready, about);
+  for (const head of heads) {
+    for (const { first, shafts } of groups) {
+      if (!judge.groupRefused(head, first))
+        for (const shaft of shafts) addFound(tally, judge.answer(head, shaft));
+    }
+    keepBest(tally, limit, 20 * limit);
+  }
+  keepBest(tally, limit, 0);
   return tally;
 }
 
@@ -64,6 +85,10 @@ export function clubsOpened({ bySkill }: Tally, from: Skill, upTo: Skill): numbe
   return opened.reduce((sum, count) => sum + count, 0);
 }
 
+function keepBest(tally: Tally, limit: number, unless: number): void {
+  if (tally.clubs.length > unless) tally.clubs = rankAnswers(tally.clubs).slice(0, limit);
+}
+
 function emptyTally(): Tally {
   return {
     clubs: [],
@@ -79,14 +104,17 @@ function emptyTally(): Tally {
 
 function addPair(tally: Tally, allowed: PairJudge, unlimited: PairJudge, head: Part, shaft: Part): void {
   const answer = allowed.answer(head, shaft);
-  if (answer.state === "club") {
-    addClub(tally, answer);
-    return;
-  }
+  addFound(tally, answer);
+  if (answer.state === "club") return;
   if (answer.state === "refused") addRefused(tally, answer);
-  else if (tally.lacking.length < kept.lacking) tally.lacking.push(answer);
   const leastSkill = unlimited.leastSkill(head, shaft);
   if (leastSkill !== undefined) tally.bySkill[leastSkill] = (tally.bySkill[leastSkill] ?? 0) + 1;
+}
+
+/** A club, or a pair that lacks a part. */
+function addFound(tally: Tally, answer: PairAnswer): void {
+  if (answer.state === "club") addClub(tally, answer);
+  else if (answer.state === "lacks" && tally.lacking.length < kept.lacking) tally.lacking.push(answer);
 }
 
 function addClub(tally: Tally, answer: PairAnswer): void {

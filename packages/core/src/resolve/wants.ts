@@ -75,6 +75,8 @@ class WantJudge {
   private readonly graph: BenchGraph;
   private readonly index: VerdictIndex;
   private readonly bondAllowed: boolean;
+  /** What pairs lack, by what tells them apart; null where nothing that could be named would help. */
+  private readonly lacks = new Map<string, Omit<RawWant, "completes"> | null>();
 
   constructor(graph: BenchGraph, index: VerdictIndex) {
     this.graph = graph;
@@ -82,19 +84,40 @@ class WantJudge {
     this.bondAllowed = skills.indexOf(graph.goal.skill ?? "machine") >= skills.indexOf("bond");
   }
 
-  /** A pair that lacks an adapter, or a grip. */
+  /** A pair that lacks an adapter, or a grip. Pairs that no rule tells apart, and for which the same is imagined, lack the same. */
   forPair({ head, shaft }: PairAnswer): RawWant[] {
     if (head.kind !== "head" || shaft.kind !== "shaft") return [];
-    const completes = { head: head.id, shaft: shaft.id };
     const adapter = mayTakeShaft(head) ? undefined : wantedAdapter(head, shaft);
+    const grip = this.graph.at.grip.length === 0 ? wantedGrip(shaft) : undefined;
+    const { classes } = this.index;
+    const alike = [
+      classes.head.of(head).class,
+      classes.shaft.of(shaft).class,
+      this.index.flagsOf(shaft),
+      adapter?.part.id,
+      grip?.part.id,
+    ].join(" ");
+    let lack = this.lacks.get(alike);
+    if (lack === undefined) {
+      lack = this.lackOf(head, shaft, adapter, grip);
+      this.lacks.set(alike, lack);
+    }
+    return lack ? [{ ...lack, completes: { head: head.id, shaft: shaft.id } }] : [];
+  }
+
+  private lackOf(
+    head: Part,
+    shaft: Part,
+    adapter: WantedPart | undefined,
+    grip: WantedPart | undefined,
+  ): Omit<RawWant, "completes"> | null {
     if (adapter) {
       const needs = this.needsOf(adapter, (part) => ({ head, adapter: part, shaft }));
-      if (needs && this.isHere("adapter", needs)) return [];
-      if (needs) return [{ kind: "adapter", needs, completes }];
+      if (needs && this.isHere("adapter", needs)) return null;
+      if (needs) return { kind: "adapter", needs };
     }
-    const grip = this.graph.at.grip.length === 0 ? wantedGrip(shaft) : undefined;
     const needs = grip && this.needsOf(grip, (part) => ({ shaft, grip: part }));
-    return needs ? [{ kind: "grip", needs, completes }] : [];
+    return needs ? { kind: "grip", needs } : null;
   }
 
   /** A head without a settled club: a shaft for it, with its adapter on where it takes one. */
