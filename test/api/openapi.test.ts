@@ -38,6 +38,9 @@ it("describes itself in OpenAPI 3.1, every route with its bodies", async () => {
       "/api/books/summary",
       "/api/books/import",
       "/api/books/export.csv",
+      "/api/plan",
+      "/api/plan/jobs",
+      "/api/plan/jobs/{id}",
       "/api/costs",
       "/api/settings",
       "/api/health",
@@ -51,7 +54,7 @@ it("describes itself in OpenAPI 3.1, every route with its bodies", async () => {
   expect(Object.keys(body.components.schemas)).toEqual(
     expect.arrayContaining([
       ...["Part", "Resolution", "Estimates", "ErrorReply", "CatalogueModel", "Evidence", "Sighting"],
-      ...["Entry", "Listing", "CostSettings", "Resale", "Deal", "BooksSummary"],
+      ...["Entry", "Listing", "CostSettings", "Resale", "Deal", "BooksSummary", "Plan"],
     ]),
   );
 });

@@ -12,13 +12,18 @@ export const today = "2026-11-25";
 
 const dataFolder = fileURLToPath(new URL("../../data", import.meta.url));
 
-/** A server in memory, without the example unless one is given; closed when the test is over. */
-export async function testApp(options: Partial<AppOptions> = {}) {
-  const app = await buildApp({
+/** A server in memory, without the example unless one is given; whoever opens it closes it. */
+export function openTestApp(options: Partial<AppOptions> = {}) {
+  return buildApp({
     reference: { ...readTables(dataFolder), firstCosts: costs },
     today: () => today,
     ...options,
   });
+}
+
+/** The same, closed when the test is over. */
+export async function testApp(options: Partial<AppOptions> = {}) {
+  const app = await openTestApp(options);
   onTestFinished(() => app.close());
   return app;
 }

@@ -5,6 +5,8 @@ import { openBench } from "./bench/bench.ts";
 import type { Example } from "./bench/bench-contents.ts";
 import { localToday } from "./clock.ts";
 import { errorTable, problemBody } from "./errors.ts";
+import { openPlanJobs } from "./plan/plan-jobs.ts";
+import { openPlans } from "./plan/plans.ts";
 import { addErrorReplies, problemOf } from "./plugins/error-replies.ts";
 import { addJsonBody } from "./plugins/json-body.ts";
 import { addOpenApi } from "./plugins/openapi.ts";
@@ -18,6 +20,7 @@ import type { App } from "./routes/context.ts";
 import { addRoutes } from "./routes/index.ts";
 import { closeDatabase, openDatabase } from "./store/database.ts";
 import { openTables } from "./store/tables.ts";
+import { openThreadPool } from "./threads/thread-pool.ts";
 import { openCosts } from "./trade/costs.ts";
 import { openReadyModels } from "./trade/ready-models.ts";
 import { openTrade } from "./trade/trade.ts";
@@ -59,7 +62,11 @@ export async function buildApp(options: AppOptions): Promise<App> {
       reply.raw.end(JSON.stringify(problemBody(stated)));
     },
   }).withTypeProvider<ZodTypeProvider>();
-  app.addHook("onClose", async () => closeDatabase(database));
+  const threads = openThreadPool();
+  app.addHook("onClose", async () => {
+    await threads.close();
+    closeDatabase(database);
+  });
   addJsonBody(app);
   addValidation(app);
   addErrorReplies(app);
@@ -71,8 +78,11 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const answers = openAnswers(bench, reference);
   const models = openReadyModels(tables);
   const trade = openTrade(tables, costs, models, today);
+  const plans = openPlans({ bench, costs, models, reference, today }, threads);
+  const planJobs = openPlanJobs(plans, (error) => app.log.error(error));
   const { settings } = tables;
-  addRoutes(app, { bench, answers, settings, costs, models, trade, today, reference, version });
+  const context = { bench, answers, settings, costs, models, trade, today, reference, version };
+  addRoutes(app, { ...context, plans, planJobs });
   await addPage(app, options.pageFolder);
   return app;
 }

@@ -28,7 +28,7 @@ export interface Plans {
 }
 
 /** Plans that are made at once: each keeps a core busy. */
-const mostAtOnce = 4;
+const mostAtOnce = 3;
 
 export function openPlans(tools: WorldTools, pool: ThreadPool): Plans {
   let running = 0;
@@ -40,11 +40,17 @@ export function openPlans(tools: WorldTools, pool: ThreadPool): Plans {
         return problem("too-many", `${mostAtOnce} plans are being made already; stop one, or wait for it`);
       running += 1;
       const plan = startPlan(pool, world.value, request.seconds ?? 5, onProgress);
-      const freed = () => {
-        running -= 1;
+      let isFreed = false;
+      const free = () => {
+        if (!isFreed) running -= 1;
+        isFreed = true;
       };
-      plan.plan.then(freed, freed);
-      return done(plan);
+      plan.plan.then(free, free);
+      const end = () => {
+        free();
+        plan.end();
+      };
+      return done({ ...plan, end });
     },
   };
 }

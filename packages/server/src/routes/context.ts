@@ -4,6 +4,8 @@ import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from "fasti
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
 import type { Answers } from "../bench/answers.ts";
 import type { Bench } from "../bench/bench.ts";
+import type { PlanJobs } from "../plan/plan-jobs.ts";
+import type { Plans } from "../plan/plans.ts";
 import type { SettingsTable } from "../store/settings.ts";
 import type { Costs } from "../trade/costs.ts";
 import type { ReadyModels } from "../trade/ready-models.ts";
@@ -27,6 +29,8 @@ export interface RouteContext {
   readonly costs: Costs;
   readonly models: ReadyModels;
   readonly trade: Trade;
+  readonly plans: Plans;
+  readonly planJobs: PlanJobs;
   /** Today's date, such as 2026-11-25. */
   readonly today: () => string;
   readonly version: string;

@@ -16,6 +16,7 @@ import { addJoints } from "./joints.ts";
 import { addJudge } from "./judge.ts";
 import { addOpenApiRoute } from "./openapi.ts";
 import { addParts } from "./parts.ts";
+import { addPlan } from "./plan.ts";
 import { addRead } from "./read.ts";
 import { addResale } from "./resale.ts";
 import { addResolve } from "./resolve.ts";
@@ -47,6 +48,7 @@ export function addRoutes(app: App, context: RouteContext): void {
     addSightings,
     addBooks,
     addTrade,
+    addPlan,
     addCosts,
     addSettings,
     addHealth,

@@ -1,19 +1,10 @@
-import { costSettingsSchema } from "@ferrule/core";
 import { z } from "zod";
 import { valueOrThrow } from "../errors.ts";
 import { judgeListing } from "../trade/judge-listing.ts";
 import { dealSchema, shortDeal } from "../wire/deal.ts";
-import {
-  namedClaimSchema,
-  namedEvidenceSchema,
-  namedGoalSchema,
-  namedJointSchema,
-  namedListingSchema,
-  namedModelSchema,
-  namedPartSchema,
-  namedSightingSchema,
-} from "../wire/named.ts";
+import { namedListingSchema, namedSightingSchema } from "../wire/named.ts";
 import { replies } from "../wire/replies.ts";
+import { worldShape } from "../wire/world.ts";
 import type { App, RouteContext } from "./context.ts";
 import { listingText } from "./read.ts";
 
@@ -24,15 +15,7 @@ const bodySchema = z.strictObject({
   roundTripKm: z.number().min(0).max(5000).optional(),
   place: z.string().max(200).optional(),
   log: z.boolean().optional(),
-  today: z.iso.date().optional(),
-  catalogue: z.array(namedModelSchema).max(20_000).optional(),
-  parts: z.array(namedPartSchema).optional(),
-  joints: z.array(namedJointSchema).optional(),
-  claims: z.array(namedClaimSchema).optional(),
-  goal: namedGoalSchema.optional(),
-  evidence: z.array(namedEvidenceSchema).optional(),
-  sightings: z.array(namedSightingSchema).optional(),
-  costs: costSettingsSchema.partial().optional(),
+  ...worldShape,
 });
 
 const replySchema = z.strictObject({

@@ -1,29 +1,18 @@
 import { isDeepStrictEqual } from "node:util";
 import {
-  type Bench as BenchInput,
-  type CatalogueModel,
-  type Claim,
-  type CostSettings,
   type Deal,
-  type Evidence,
-  type Goal,
-  type Joint,
   judgeDeal,
   type Listing,
-  type Part,
   type ReadyCatalogue,
-  type Reference,
   readListing,
   rules,
   type Sighting,
 } from "@ferrule/core";
 import type { Bench } from "../bench/bench.ts";
-import { checkBench } from "../bench/check-bench.ts";
 import { done, type Outcome, problem } from "../errors.ts";
-import { type Costs, costsRefusals } from "./costs.ts";
-import type { ReadyModels } from "./ready-models.ts";
+import { givenBench, type WorldRequest, type WorldTools, worldOf } from "./world.ts";
 
-export interface JudgeRequest {
+export interface JudgeRequest extends WorldRequest {
   readonly text?: string;
   readonly listing?: Listing;
   /** The id of a sighting in the log. */
@@ -31,15 +20,6 @@ export interface JudgeRequest {
   readonly roundTripKm?: number;
   readonly place?: string;
   readonly log?: boolean;
-  readonly today?: string;
-  readonly catalogue?: readonly CatalogueModel[];
-  readonly parts?: readonly Part[];
-  readonly joints?: readonly Joint[];
-  readonly claims?: readonly Claim[];
-  readonly goal?: Goal;
-  readonly evidence?: readonly Evidence[];
-  readonly sightings?: readonly Sighting[];
-  readonly costs?: Partial<CostSettings>;
 }
 
 export interface Judged {
@@ -47,15 +27,6 @@ export interface Judged {
   readonly listing: Listing;
   /** The listing in the log; nothing where it was not logged. */
   readonly sighting: Sighting | null;
-}
-
-/** What judging works with. */
-export interface JudgeTools {
-  readonly bench: Bench;
-  readonly costs: Costs;
-  readonly models: ReadyModels;
-  readonly reference: Reference;
-  readonly today: () => string;
 }
 
 /** What is judged: words, what was read from them, what holds, and the sighting that they are in the log, if any. */
@@ -67,30 +38,20 @@ interface Heard {
 }
 
 /** What a listing is worth to the stored bench, or to one that is given; a listing judged for the stored bench goes into the log. */
-export function judgeListing(tools: JudgeTools, request: JudgeRequest): Outcome<Judged> {
+export function judgeListing(tools: WorldTools, request: JudgeRequest): Outcome<Judged> {
   const today = request.today ?? tools.today();
   const heard = hear(tools, request, today);
   if (!heard.ok) return heard;
-  const given = benchOf(request);
-  const costs = { ...tools.costs.read(), ...request.costs };
-  const refusals = [
-    ...(given ? checkBench(given) : []),
-    ...costsRefusals(costs).map((refusal) => ({ ...refusal, field: `costs.${refusal.field}` })),
-  ];
-  if (refusals.length > 0) return problem("bad-request", "The listing cannot be judged from this", refusals);
+  const world = worldOf(tools, request, "The listing cannot be judged from this");
+  if (!world.ok) return world;
   const { listing, sighting } = heard.value;
   const roundTripKm = request.roundTripKm ?? sighting?.roundTripKm;
   const deal = judgeDeal({
+    ...world.value,
     listing,
-    bench: given ?? tools.bench.view(),
     rules,
-    reference: tools.reference,
-    catalogue: request.catalogue ?? tools.models.all(),
-    evidence: request.evidence ?? tools.bench.evidence.all(),
     // The listing does not count among what turns up besides it, however often it is judged.
-    sightings: (request.sightings ?? tools.bench.sightings.all()).filter(({ id }) => id !== sighting?.id),
-    costs,
-    today,
+    sightings: world.value.sightings.filter(({ id }) => id !== sighting?.id),
     ...(roundTripKm === undefined ? {} : { roundTripKm }),
   });
   if (!isLogged(request)) return done({ deal, listing, sighting: null });
@@ -98,7 +59,7 @@ export function judgeListing(tools: JudgeTools, request: JudgeRequest): Outcome<
   return logged.ok ? done({ deal, listing, sighting: logged.value }) : logged;
 }
 
-function hear(tools: JudgeTools, request: JudgeRequest, today: string): Outcome<Heard> {
+function hear(tools: WorldTools, request: JudgeRequest, today: string): Outcome<Heard> {
   const { text, listing, sighting: id } = request;
   const isOne = id === undefined ? text !== undefined || listing !== undefined : text === undefined;
   if (!isOne) {
@@ -126,7 +87,7 @@ function storedSighting(bench: Bench, id: string, corrected: Listing | undefined
   return done({ text, read, listing: corrected ?? listing, sighting: found.value });
 }
 
-function readyFor({ models }: JudgeTools, { catalogue }: JudgeRequest): ReadyCatalogue {
+function readyFor({ models }: WorldTools, { catalogue }: JudgeRequest): ReadyCatalogue {
   return catalogue ? models.readyOnly(catalogue) : models.ready();
 }
 
@@ -139,13 +100,7 @@ function sameToday(bench: Bench, text: string, today: string): Sighting | undefi
 
 /** Only what is judged for the stored bench goes into the log. */
 function isLogged(request: JudgeRequest): boolean {
-  return request.log !== false && benchOf(request) === undefined;
-}
-
-/** The bench that came with the request; what it leaves out is empty. */
-function benchOf({ parts, joints, claims, goal }: JudgeRequest): Required<BenchInput> | undefined {
-  if (!parts && !joints && !claims && !goal) return undefined;
-  return { parts: parts ?? [], joints: joints ?? [], claims: claims ?? [], goal: goal ?? {} };
+  return request.log !== false && givenBench(request) === undefined;
 }
 
 function log(

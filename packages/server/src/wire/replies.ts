@@ -56,6 +56,17 @@ export function createdReplies<T>(schema: z.ZodType<T>): {
   } as unknown as { 201: z.ZodType<Sendable<T>> };
 }
 
+/** The same for a route that has begun something which goes on. */
+export function acceptedReplies<T>(schema: z.ZodType<T>): {
+  202: z.ZodType<Sendable<T>>;
+} {
+  return {
+    202: schema,
+    "4xx": errorReplySchema,
+    "5xx": errorReplySchema,
+  } as unknown as { 202: z.ZodType<Sendable<T>> };
+}
+
 export const idParamsSchema = z.object({ id: z.string() });
 
 export const benchViewSchema = z.strictObject({

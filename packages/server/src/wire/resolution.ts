@@ -44,7 +44,7 @@ const findingSchema = z
   })
   .meta({ id: "Finding" });
 
-const workStepSchema = z
+export const workStepSchema = z
   .strictObject({
     step: z.string(),
     parts: z.array(z.string()),

@@ -1,0 +1,12 @@
+import type { PlanInput } from "@ferrule/core";
+
+/** What a plan rests on, without the rules: those are code, and the thread has them. */
+export type PlanWorld = Omit<PlanInput, "rules">;
+
+export interface PlanTask {
+  readonly do: "plan";
+  readonly world: PlanWorld;
+  readonly seconds: number;
+}
+
+export type ThreadTask = PlanTask;

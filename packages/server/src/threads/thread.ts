@@ -1,0 +1,79 @@
+import { parentPort } from "node:worker_threads";
+import type { LinearSolver } from "@ferrule/core";
+import { loadHighsSolver } from "../plan/highs-solver.ts";
+import { makePlan } from "./make-plan.ts";
+import type { FromThread, ToThread } from "./thread-pool.ts";
+import type { ThreadTask } from "./thread-task.ts";
+
+/** How a task in a thread hears that it has to stop, and says what it has. */
+export interface ThreadPort {
+  /** The thread is deaf while it computes: only shared memory reaches it. */
+  shouldStop(): boolean;
+  say(message: unknown): void;
+  /** What is posted to the task, one after another. */
+  next(): Promise<unknown>;
+  /** Loaded when it is first asked for, and then kept. */
+  solver(): Promise<LinearSolver>;
+}
+
+/** Does one task after another, as they come. */
+export function main(): void {
+  let inbox: Inbox | undefined;
+  let solver: Promise<LinearSolver> | undefined;
+  const loadOnce = () => {
+    solver ??= loadHighsSolver();
+    return solver;
+  };
+  parentPort?.on("message", (message: ToThread) => {
+    if ("post" in message) return inbox?.put(message.post);
+    inbox = new Inbox();
+    void work(message.task, portOf(message.flag, inbox, loadOnce));
+  });
+}
+
+/** Posts that wait for the task, or the task that waits for a post. */
+class Inbox {
+  readonly #waiting: unknown[] = [];
+  #taker: ((message: unknown) => void) | undefined;
+
+  put(message: unknown): void {
+    const taker = this.#taker;
+    this.#taker = undefined;
+    if (taker) taker(message);
+    else this.#waiting.push(message);
+  }
+
+  take(): Promise<unknown> {
+    if (this.#waiting.length > 0) return Promise.resolve(this.#waiting.shift());
+    return new Promise((resolve) => {
+      this.#taker = resolve;
+    });
+  }
+}
+
+const tell = (message: FromThread) => parentPort?.postMessage(message);
+
+function portOf(flag: SharedArrayBuffer, inbox: Inbox, solver: ThreadPort["solver"]): ThreadPort {
+  const stop = new Int32Array(flag);
+  return {
+    shouldStop: () => Atomics.load(stop, 0) !== 0,
+    say: (said) => tell({ said }),
+    next: () => inbox.take(),
+    solver,
+  };
+}
+
+async function work(task: ThreadTask, port: ThreadPort): Promise<void> {
+  try {
+    await doTask(task, port);
+    tell({ ended: null });
+  } catch (error) {
+    tell({ ended: error as Error });
+  }
+}
+
+function doTask(task: ThreadTask, port: ThreadPort): Promise<void> {
+  return makePlan(task, port);
+}
+
+if (import.meta.url.endsWith(".js")) main();
