@@ -1,3 +1,4 @@
+import { roundMinor } from "../money.ts";
 import { titleOfPart } from "../worth/titles.ts";
 import { planActions } from "./plan-actions.ts";
 import type { PlanInput } from "./plan-input.ts";
@@ -41,14 +42,14 @@ function bindingOf(
   { limit, worthMinor }: PlanSolution["binding"][number],
   setup: PlanSetup,
 ): PlanBinding | undefined {
-  if (limit === "budget") return { limit, text: "the budget", worthMinor: Math.round(worthMinor * 100) };
-  if (limit === "minutes") return { limit, text: "your hours", worthMinor: Math.round(worthMinor * 60) };
+  if (limit === "budget") return { limit, text: "the budget", worthMinor: roundMinor(worthMinor * 100) };
+  if (limit === "minutes") return { limit, text: "your hours", worthMinor: roundMinor(worthMinor * 60) };
   const kind = limit.startsWith("kind:") ? limit.slice("kind:".length) : undefined;
   if (kind !== undefined)
-    return { limit: "clubs-of-type", text: `clubs of the type ${kind}`, worthMinor: Math.round(worthMinor) };
+    return { limit: "clubs-of-type", text: `clubs of the type ${kind}`, worthMinor: roundMinor(worthMinor) };
   const [type, at] = limit.split(".");
   const part = setup.types.find(({ id }) => id === type)?.parts[Number(at)];
-  return part && { limit: "part", text: titleOfPart(part), worthMinor: Math.round(worthMinor) };
+  return part && { limit: "part", text: titleOfPart(part), worthMinor: roundMinor(worthMinor) };
 }
 
 /** Decisions that give a plan its character, the weightiest first: what is bought, and what is built. */

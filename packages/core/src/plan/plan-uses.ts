@@ -1,4 +1,5 @@
 import { rank } from "../graph/verdict-index.ts";
+import { roundMinor } from "../money.ts";
 import type { Part } from "../parts/part.ts";
 import { type PlainClub, plainClub } from "../resolve/club.ts";
 import { PairJudge, type Way } from "../resolve/pair-judge.ts";
@@ -101,7 +102,7 @@ function buildUse(club: PlainClub, context: DealContext, roles: Roles): Meaningf
     club,
     parts,
     takes: sharesOf(parts, roles),
-    netMinor: Math.round(sale.gain.value) - work.totalMinor,
+    netMinor: roundMinor(sale.gain.value) - work.totalMinor,
     minutes: sale.minutes + work.minutes,
     outlayMinor: work.materialMinor + sale.listingFeeMinor,
     ...(clubType ? { kind: clubType } : {}),
@@ -150,7 +151,7 @@ function sellUse(
       title,
       parts: ids,
       takes: sharesOf(ids, roles),
-      netMinor: Math.round(sale.gain.value) - work.totalMinor,
+      netMinor: roundMinor(sale.gain.value) - work.totalMinor,
       minutes: sale.minutes + work.minutes,
       outlayMinor: sale.listingFeeMinor + work.materialMinor,
     },
@@ -200,7 +201,7 @@ function waitUse(
     want,
     takeAtOrUnderMinor: waiting.answer.takeAtOrUnderMinor,
     takes: sharesOf(ids, roles),
-    netMinor: Math.round(waiting.gain.value),
+    netMinor: roundMinor(waiting.gain.value),
     minutes: waiting.sale.minutes + waiting.work.minutes,
     outlayMinor: Math.max(0, waiting.answer.takeAtOrUnderMinor) + waiting.work.materialMinor,
   };

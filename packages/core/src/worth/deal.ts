@@ -105,7 +105,7 @@ export interface Deal {
   /** The most to pay for the listing; null where there is nothing to go by. */
   readonly mostToPay: Money | null;
   readonly asking: Money | null;
-  /** Asking price and what it costs to get it here. */
+  /** What it costs to get it here, over its price. */
   readonly gettingHereMinor: number;
   readonly alternatives: readonly Alternative[];
   /** The way with the greatest net. */

@@ -1,3 +1,4 @@
+import { roundMinor } from "../money.ts";
 import type { Part } from "../parts/part.ts";
 import type { Club } from "../resolve/result.ts";
 import type { Cluster } from "./clusters.ts";
@@ -85,7 +86,7 @@ const leadsOf = (cluster: Cluster, used: ReadonlySet<string>) =>
 /** A thing's sale as it is; where nobody knows a price, what was paid for it. */
 function worthOfThing(parts: Cluster, context: DealContext): Worth {
   const { sale } = thingOf(parts, context);
-  if (sale) return { amountMinor: Math.max(0, Math.round(sale.gain.value)), isGuess: false };
+  if (sale) return { amountMinor: Math.max(0, roundMinor(sale.gain.value)), isGuess: false };
   const paid = parts.reduce((sum, { paid }) => sum + ((paid && convertedMinor(paid, context.costs)) || 0), 0);
   return { amountMinor: paid, isGuess: true };
 }
@@ -117,7 +118,7 @@ function shelfClub(
   const clusters = [...new Set(ids.map((id) => context.clusterOf(id)))];
   const apartMinor = clusters.reduce((sum, cluster) => sum + worthOf(cluster).amountMinor, 0);
   const work = workCost(club.work, context.costs).totalMinor;
-  return { id: club.id, clusters, surplusMinor: Math.round(sale.gain.value) - work - apartMinor };
+  return { id: club.id, clusters, surplusMinor: roundMinor(sale.gain.value) - work - apartMinor };
 }
 
 /** The most that clubs bring which can all be made at once, chosen one after another. */

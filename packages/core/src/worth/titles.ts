@@ -20,11 +20,12 @@ export function titleOfItem(item: ListingItem): string {
   return item.quantity > 1 ? `${item.quantity} × ${title}` : title;
 }
 
-/** What a loose part is called in a sentence. */
+/** What a loose part is called in a sentence. A model's name that says the kind already is enough. */
 export function titleOfPart(part: Part): string {
   const type = part.kind === "head" || part.kind === "cover" ? part.clubType : undefined;
-  const number = part.kind === "head" ? part.clubNumber : undefined;
-  return words(part.maker, part.model, number, type, part.kind);
+  const number = part.kind === "head" && type !== "driver" ? part.clubNumber : undefined;
+  const saysKind = part.model?.toLowerCase().endsWith(part.kind);
+  return words(part.maker, part.model, number, type, saysKind ? undefined : part.kind);
 }
 
 /** What a club of these two is called in a sentence. */

@@ -1,3 +1,4 @@
+import { roundMinor } from "../money.ts";
 import { shelfLines } from "./build-sum.ts";
 import type { DealLine, DealReason } from "./deal.ts";
 import type { DealContext } from "./deal-context.ts";
@@ -60,7 +61,7 @@ function sumOfWaiting(best: OneWait, things: readonly OfferedThing[]): WaySum {
     { code: "materials", text: "materials when the part is here", amountMinor: -work.materialMinor },
     { code: "work-time", text: "own time at the bench", amountMinor: -work.timeMinor },
     ...shelfLines(shelf),
-    { code: "missing-part", text: "the missing part, and the wait for it", amountMinor: -Math.round(spent) },
+    { code: "missing-part", text: "the missing part, and the wait for it", amountMinor: -roundMinor(spent) },
     ...others.flatMap((other) => other.lines),
   ];
   return {

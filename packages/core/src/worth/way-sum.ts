@@ -1,3 +1,4 @@
+import { roundMinor } from "../money.ts";
 import type { CostSettings } from "./cost-settings.ts";
 import type { Alternative, DealLine, DealReason, WaitingAnswer, Way } from "./deal.ts";
 import { type Gain, gainAtChance, lossChance, sumOfGains } from "./gain.ts";
@@ -50,11 +51,11 @@ export function reckonedWay(
   const alternative: Alternative = {
     way: sum.way,
     possible: true,
-    outlayMinor: Math.round(askingMinor + here.moneyMinor + sum.spentMinor),
+    outlayMinor: roundMinor(askingMinor + here.moneyMinor + sum.spentMinor),
     net: {
-      valueMinor: Math.round(net.value),
-      lowMinor: Math.round(net.low),
-      highMinor: Math.round(net.high),
+      valueMinor: roundMinor(net.value),
+      lowMinor: roundMinor(net.low),
+      highMinor: roundMinor(net.high),
     },
     mostToPayMinor: Math.max(0, borneMinor),
     lossChance: lossChance(net),
@@ -80,7 +81,7 @@ export function mostBorne(before: Gain, { leastNetMinor, mostLossChance }: Deman
 }
 
 function perHour(amountMinor: number, minutes: number): number | null {
-  return minutes > 0 ? Math.round(amountMinor / (minutes / 60)) : null;
+  return minutes > 0 ? roundMinor(amountMinor / (minutes / 60)) : null;
 }
 
 const minus = ({ value, low, high }: Gain, amount: number): Gain => ({
