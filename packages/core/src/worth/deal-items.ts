@@ -35,9 +35,7 @@ export function dealItems(
 
 function clubShown({ club, title, resale }: Candidate): DealItem["clubs"][number][] {
   const { id, verdict, work } = club;
-  return verdict === "does-not-fit"
-    ? []
-    : [{ id, verdict, title, resale, work: work.map(({ text }) => text) }];
+  return verdict === "does-not-fit" ? [] : [{ id, verdict, title, resale, work }];
 }
 
 function wantsOf({ parts }: OfferedThing, context: DealContext): DealItem["wants"] {

@@ -1,4 +1,5 @@
 import type { Money } from "../parts/part.ts";
+import type { WorkStep } from "../resolve/result.ts";
 import type { Resale } from "./resale.ts";
 
 /** Money with its 95 % interval, in whole minor units of the bench's currency. */
@@ -94,7 +95,8 @@ export interface DealItem {
     readonly verdict: "fits" | "fits-with-work" | "unsettled";
     readonly title: string;
     readonly resale: Resale;
-    readonly work: readonly string[];
+    /** Its steps at the bench, each with its cautions. */
+    readonly work: readonly WorkStep[];
   }[];
   readonly wants: readonly { readonly id: string; readonly text: string }[];
 }

@@ -2,6 +2,7 @@ import { type Alternative, type Deal, dealVerdicts, type WaitingAnswer, ways } f
 import { z } from "zod";
 import { daysSchema, moneyReplySchema } from "./money.ts";
 import { resaleSchema, shortBasis } from "./resale.ts";
+import { workStepSchema } from "./resolution.ts";
 
 const minor = z.number().int();
 const reasonSchema = z.strictObject({ code: z.string(), text: z.string() });
@@ -51,7 +52,7 @@ const itemSchema = z.strictObject({
       verdict: z.enum(["fits", "fits-with-work", "unsettled"]),
       title: z.string(),
       resale: resaleSchema,
-      work: z.array(z.string()),
+      work: z.array(workStepSchema),
     }),
   ),
   wants: z.array(z.strictObject({ id: z.string(), text: z.string() })),

@@ -1,15 +1,15 @@
-import type { DealItem, Evidence } from "@ferrule/core";
+import type { DealItem, Evidence, WorkStep } from "@ferrule/core";
 import { css, html, type TemplateResult } from "lit";
 import { countText } from "../format/number.ts";
-import { cautionBoxStyles } from "./caution-box.ts";
 import { evidenceRows, resaleLine } from "./evidence-rows.ts";
 import { sentence } from "./sentence.ts";
+import { workList, workListStyles } from "./work-list.ts";
 import "./verdict-mark.ts";
 
 const mostClubs = 3;
 
 export const dealItemStyles = css`
-  ${cautionBoxStyles}
+  ${workListStyles}
   .made {
     padding: 0.5rem 0.75rem;
     border-left: 3px dashed var(--line-strong);
@@ -33,13 +33,14 @@ export function dealItem(
   item: DealItem,
   evidence: ReadonlyMap<string, Evidence>,
   noteForm: TemplateResult,
+  currency: string,
 ): TemplateResult {
   return html`<div class="item">
     <h3>${item.title}</h3>
     <p>${resaleLine(item.resale)}</p>
     ${evidenceRows(item.resale, evidence)}
     ${noteForm}
-    ${clubList(item, evidence)}
+    ${clubList(item, evidence, currency)}
     ${
       item.wants.length > 0
         ? html`<details><summary>Lacks, to become a club: ${countText(item.wants.length, "thing")}</summary>
@@ -49,32 +50,37 @@ export function dealItem(
   </div>`;
 }
 
-function clubList({ clubs }: DealItem, evidence: ReadonlyMap<string, Evidence>): TemplateResult {
+function clubList(
+  { clubs }: DealItem,
+  evidence: ReadonlyMap<string, Evidence>,
+  currency: string,
+): TemplateResult {
   if (clubs.length === 0)
     return html`<p class="small">Makes no club with what is on the bench and the skill allowed.</p>`;
   const [some, rest] = [clubs.slice(0, mostClubs), clubs.slice(mostClubs)];
   const list = (of: DealItem["clubs"]) =>
-    html`<ul class="plain">${of.map((club) => html`<li class="made">${clubRow(club, evidence)}</li>`)}</ul>`;
+    html`<ul class="plain">${of.map((club) => html`<li class="made">${clubRow(club, evidence, currency)}</li>`)}</ul>`;
   return html`<p><strong>Makes ${countText(clubs.length, "club")} with what is here</strong></p>
     ${list(some)}
     ${rest.length > 0 ? html`<details><summary>${countText(rest.length, "more club")}</summary>${list(rest)}</details>` : ""}`;
 }
 
-function clubRow(club: DealItem["clubs"][number], evidence: ReadonlyMap<string, Evidence>): TemplateResult {
+function clubRow(
+  club: DealItem["clubs"][number],
+  evidence: ReadonlyMap<string, Evidence>,
+  currency: string,
+): TemplateResult {
   return html`<div class="row between"><b>${club.title}</b><ferrule-verdict class="small" .verdict=${club.verdict}></ferrule-verdict></div>
     <p class="small soft">With <span class="mono">${fromBench(club.id)}</span> of the bench</p>
     <p class="small">${resaleLine(club.resale)}</p>
-    ${club.work.length === 0 ? html`<p class="small soft">No work</p>` : workDetails(club.work)}
+    ${club.work.length === 0 ? html`<p class="small soft">No work</p>` : workDetails(club.work, currency)}
     ${evidenceRows(club.resale, evidence)}`;
 }
 
-/** The cautions of each step are the rules' business and stand on the club's own page; here is the general one. */
-function workDetails(work: readonly string[]): TemplateResult {
+/** The steps, folded; each caution stands at its step. */
+function workDetails(work: readonly WorkStep[], currency: string): TemplateResult {
   return html`<details class="small"><summary>${countText(work.length, "step")} of work</summary>
-    <ol>${work.map((step) => html`<li>${sentence(step)}</li>`)}</ol>
-    <div class="caution"><strong>Take care</strong>
-      <p>What each step can do to hands, eyes, lungs and parts stands on the club's own page once these parts are on the bench: read it before you begin. Where a step is
-        new to you, have somebody practised do it. A shaft or bond that fails in a swing can hurt a person.</p></div>
+    ${workList(work, currency)}
   </details>`;
 }
 

@@ -60,6 +60,7 @@ export class ListingView extends LitElement {
   static override properties = {
     display: {},
     sightingId: {},
+    judged: {},
     sighting: { state: true },
     listing: { state: true },
     draft: { state: true },
@@ -82,6 +83,8 @@ export class ListingView extends LitElement {
   ];
   declare display: DisplaySettings;
   declare sightingId: string;
+  /** What was said of it a moment ago, where the page comes from judging it. */
+  declare judged: JudgeReply | undefined;
   /** As it stands in the log. */
   declare private sighting: Sighting | undefined;
   /** What holds now, corrections and all. */
@@ -246,7 +249,7 @@ export class ListingView extends LitElement {
     return html`
       <section class="ticket" aria-labelledby="ways"><h2 id="ways">What could be done with it</h2>${wayTable(deal, currency)}</section>
       <section class="ticket stack" aria-labelledby="here"><h2 id="here">What it is worth here</h2>
-        ${deal.items.map((item, at) => dealItem(item, evidence, this.renderPriceNote(listing.items[at], item.resale.known, currency)))}
+        ${deal.items.map((item, at) => dealItem(item, evidence, this.renderPriceNote(listing.items[at], item.resale.known, currency), currency))}
         ${deal.items.length === 0 ? html`<p>Nothing in it was recognised. Add an item above.</p>` : ""}
       </section>
       ${waits.length > 0 ? html`<section class="ticket" aria-labelledby="waits"><h2 id="waits">What waiting comes to</h2>${waits.map((waiting) => waitingNote(waiting, currency))}</section>` : ""}
@@ -285,7 +288,8 @@ export class ListingView extends LitElement {
       km: sighting.roundTripKm === undefined ? "" : String(sighting.roundTripKm),
       place: sighting.place ?? "",
     };
-    if (sighting.outcome === "open") void this.#judge();
+    if (this.judged?.sighting?.id === sighting.id) this.deal = this.judged.deal;
+    else if (sighting.outcome === "open") void this.#judge();
   }
 
   #writing(
@@ -351,14 +355,13 @@ export class ListingView extends LitElement {
     this.judging = false;
   }
 
-  /** The correction goes into the log first, so that it is kept whatever becomes of the judging. */
-  async #ask(sighting: Sighting, listing: Listing): Promise<JudgeReply> {
-    if (JSON.stringify(listing) !== JSON.stringify(sighting.listing))
-      await tradeApi.sightings.put(sighting.id, { ...sighting, listing });
+  /** One call both keeps the correction and judges it. */
+  #ask(sighting: Sighting, listing: Listing): Promise<JudgeReply> {
     const km = parseNumber(this.where.km);
     const place = this.where.place.trim();
     return tradeApi.judge({
       sighting: sighting.id,
+      listing,
       ...(km !== undefined && km >= 0 && { roundTripKm: km }),
       ...(place !== "" && { place }),
     });
