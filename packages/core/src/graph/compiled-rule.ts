@@ -35,11 +35,12 @@ export function compileRule(rule: Rule): CompiledRule {
         ? roles(needs)
         : roles(uses).filter((role) => role !== "grip" || roles(uses).length === 1),
     readsWork: [...needs, ...uses].some(({ role }) => role === "work"),
-    depends: dependsOf([...needs, ...uses], rule),
+    depends: dependsOf([...needs, ...uses], rule.readsClaims),
   };
 }
 
-function dependsOf(facts: readonly CompiledFact[], rule: Rule): CompiledRule["depends"] {
+/** By place, the paths of the fields that these facts, and whether they are there at all, depend on. */
+export function dependsOf(facts: readonly CompiledFact[], readsClaims = false): CompiledRule["depends"] {
   const found: Record<Place, Set<string>> = {
     head: new Set(),
     adapter: new Set(),
@@ -50,7 +51,7 @@ function dependsOf(facts: readonly CompiledFact[], rule: Rule): CompiledRule["de
   if (facts.some((fact) => fact.derived || fact.mayBeTypical)) {
     for (const place of places) for (const path of typicalConditions) found[place].add(path);
   }
-  if (facts.some(({ role }) => role === "holder") || rule.readsClaims) found.head.add("socket.type");
+  if (facts.some(({ role }) => role === "holder") || readsClaims) found.head.add("socket.type");
   if (facts.some((fact) => fact.role === "goal" && isTargetField(fact.path))) found.head.add("clubType");
   const split = (place: Place) => [...found[place]].sort().map((path) => path.split("."));
   return { head: split("head"), adapter: split("adapter"), shaft: split("shaft"), grip: split("grip") };

@@ -4,38 +4,39 @@ import { rawAt } from "./fact.ts";
 import type { Place } from "./shape.ts";
 
 /**
- * Numbers for parts that are alike. For every rule, parts with the same values in the fields that the rule reads get the
- * same number, so that the rule is judged once for all of them; parts alike for every rule are of one class.
+ * Numbers for parts that are alike. For every reader (a rule, several rules together, or a single fact), parts with the same
+ * values in the fields that it reads get the same number, so that it is asked once for all of them; parts alike for every
+ * reader are of one class.
  */
 export class InterfaceClasses {
   private readonly paths: readonly (readonly string[])[];
-  /** For every rule, which of the paths it reads. */
+  /** For every reader, which of the paths it reads. */
   private readonly reads: readonly (readonly number[])[];
   private readonly values: readonly Map<unknown, number>[];
   private readonly numbers: readonly Map<string, number>[];
   private readonly classes = new Map<string, number>();
-  private readonly known = new WeakMap<Part, { forRule: Int32Array; class: number }>();
+  private readonly known = new WeakMap<Part, { forReader: Int32Array; class: number }>();
 
-  constructor(rules: readonly CompiledRule[], place: Place) {
-    const joined = rules.map((rule) => rule.depends[place].map((keys) => keys.join(".")));
+  constructor(readers: readonly Pick<CompiledRule, "depends">[], place: Place) {
+    const joined = readers.map(({ depends }) => depends[place].map((keys) => keys.join(".")));
     const all = [...new Set(joined.flat())];
     this.paths = all.map((path) => path.split("."));
     this.reads = joined.map((paths) => paths.map((path) => all.indexOf(path)));
     this.values = all.map(() => new Map());
-    this.numbers = rules.map(() => new Map());
+    this.numbers = readers.map(() => new Map());
   }
 
-  /** The numbers of a part, one for each rule and 0 where it reads nothing here, and its class. */
-  of(part: Part): { readonly forRule: Int32Array; readonly class: number } {
+  /** The numbers of a part, one for each reader and 0 where it reads nothing here, and its class. */
+  of(part: Part): { readonly forReader: Int32Array; readonly class: number } {
     const found = this.known.get(part);
     if (found) return found;
     const values = this.paths.map((keys, at) =>
       intern(this.values[at] as Map<unknown, number>, comparable(rawAt(part, keys))),
     );
-    const forRule = Int32Array.from(this.reads, (read, at) =>
+    const forReader = Int32Array.from(this.reads, (read, at) =>
       read.length === 0 ? 0 : this.number(read, at, values),
     );
-    const entry = { forRule, class: intern(this.classes, values.join(" ")) };
+    const entry = { forReader, class: intern(this.classes, values.join(" ")) };
     this.known.set(part, entry);
     return entry;
   }

@@ -2,12 +2,16 @@ import { verdicts } from "../findings/verdict.ts";
 import { type Skill, skills } from "../parts/goal.ts";
 import type { Part } from "../parts/part.ts";
 import type { BenchGraph } from "./bench-graph.ts";
-import type { CompiledRule } from "./compiled-rule.ts";
+import { ByNumbers, type Numbers } from "./by-numbers.ts";
+import { type CompiledRule, dependsOf } from "./compiled-rule.ts";
+import type { Context } from "./context.ts";
+import { type CompiledFact, readFact } from "./fact.ts";
 import { InterfaceClasses } from "./interface-classes.ts";
 import { isCovered, type JoinedSets, skillOfSteps } from "./judge-route.ts";
-import { type Judged, judgeRule } from "./judge-rule.ts";
+import { judgeRule } from "./judge-rule.ts";
 import { type Chosen, contextOf } from "./route.ts";
-import { mayTakeShaft, type Place, places } from "./shape.ts";
+import { factName, factsRead, type RuleGroup, ruleGroups } from "./rule-group.ts";
+import { mayTakeShaft, type Place } from "./shape.ts";
 
 /** A verdict by its rank in `verdicts`, and the skill its work asks for by its rank in `skills`. */
 export interface Ranked {
@@ -22,50 +26,68 @@ export const rank = {
   doesNotFit: verdicts.indexOf("does-not-fit"),
 } as const;
 
-/** The numbers of the chosen parts, by place and rule; 0 where a place is open or a rule does not read it. */
-type Numbers = Readonly<Record<Place, Int32Array>>;
-
 const none = new Int32Array();
 
-interface IndexedRule {
-  /** Its place in the numbers of a part. */
-  readonly at: number;
-  readonly compiled: CompiledRule;
-  readonly needsPlaces: readonly Place[];
-  readonly needsHolder: boolean;
-  readonly memo: Map<number, Map<number, Ranked>>;
+/** What the rules of a group come to on some parts: the worst of them, and each in the order of the group. */
+interface GroupRanked extends Ranked {
+  readonly each: readonly Ranked[];
+}
+
+/** A group with what it came to, and what each of its rules came to by the values of its facts. */
+interface IndexedGroup extends RuleGroup {
+  readonly known: ByNumbers<GroupRanked>;
+  readonly byFacts: readonly {
+    readonly facts: readonly IndexedFact[];
+    readonly known: Map<string, Ranked>;
+  }[];
+}
+
+/** A fact with the numbers of its values; 0 is for one that is missing. */
+interface IndexedFact {
+  readonly fact: CompiledFact;
+  readonly values: Map<string, number>;
+  readonly known: ByNumbers<number>;
 }
 
 const nothingToDo: Ranked = { verdict: rank.fits, skill: 0 };
 const refused: Ranked = { verdict: rank.doesNotFit, skill: 0 };
 
 /**
- * Verdicts of the `must` rules, judged once per combination of interface numbers and looked up ever after. Rules on the
- * work itself are left out: the caller compares skills.
+ * Verdicts of the `must` rules, judged once per combination of fact values, and looked up by interface numbers ever after.
+ * Rules on the work itself are left out: the caller compares skills.
  */
 export class VerdictIndex {
   readonly classes: Readonly<Record<Place, InterfaceClasses>>;
   /** How many times a rule was really judged: what the index saves is seen from this. */
   judgements = 0;
   private readonly graph: BenchGraph;
-  private readonly rules: readonly IndexedRule[];
-  private readonly gates: readonly IndexedRule[];
+  private readonly groups: readonly IndexedGroup[];
+  private readonly gates: readonly IndexedGroup[];
+  private readonly results: Map<string, GroupRanked>;
   private readonly groupNames: WeakMap<Part, string>;
 
   /** With `known`, an index of a bench with the same rules, goal, claims and tables: what it has judged holds here too. */
   constructor(graph: BenchGraph, known?: VerdictIndex) {
     this.graph = graph;
     if (known) {
-      ({ rules: this.rules, gates: this.gates, classes: this.classes, groupNames: this.groupNames } = known);
+      ({
+        groups: this.groups,
+        gates: this.gates,
+        classes: this.classes,
+        results: this.results,
+        groupNames: this.groupNames,
+      } = known);
       return;
     }
+    this.results = new Map();
     this.groupNames = new WeakMap();
     const musts = graph.musts.filter(({ readsWork }) => !readsWork);
-    this.rules = musts.map(indexedRule);
-    this.gates = this.rules.filter(
-      ({ compiled, needsHolder }) => compiled.rule.grain === "interface" && !needsHolder,
-    );
-    const classesAt = (place: Place) => new InterfaceClasses(musts, place);
+    const groups = ruleGroups(musts);
+    const facts = factsRead(musts).map((fact, at) => indexedFact(fact, groups.length + at));
+    this.groups = groups.map((group, at) => indexedGroup(group, at, facts));
+    this.gates = this.groups.filter(({ grain, needsHolder }) => grain === "interface" && !needsHolder);
+    const readers = [...groups, ...facts.map(({ fact }) => ({ depends: dependsOf([fact]) }))];
+    const classesAt = (place: Place) => new InterfaceClasses(readers, place);
     this.classes = {
       head: classesAt("head"),
       adapter: classesAt("adapter"),
@@ -79,11 +101,11 @@ export class VerdictIndex {
     let worst: number = rank.fits;
     let skill = skills.indexOf(joinSkill);
     const numbers = this.numbersOf(chosen);
-    for (const rule of this.rules) {
-      if (!applies(rule, chosen)) continue;
-      let ranked = this.ranked(rule, chosen, numbers);
+    for (const group of this.groups) {
+      if (!applies(group, chosen)) continue;
+      let ranked: Ranked = this.ranked(group, chosen, numbers);
       if (ranked.verdict === rank.doesNotFit) return refused;
-      if (ranked.verdict !== rank.fits && joined.length > 0 && isCovered(rule.compiled, chosen, joined))
+      if (ranked.verdict !== rank.fits && joined.length > 0 && isCoveredGroup(group, chosen, joined))
         ranked = nothingToDo;
       if (ranked.verdict > worst) worst = ranked.verdict;
       if (ranked.skill > skill) skill = ranked.skill;
@@ -95,18 +117,25 @@ export class VerdictIndex {
   /** How many rules these parts leave open: the facts of a wanted part are needed when leaving them out leaves more open. */
   unsettledRules(chosen: Chosen): number {
     const numbers = this.numbersOf(chosen);
-    return this.rules.filter(
-      (rule) => applies(rule, chosen) && this.ranked(rule, chosen, numbers).verdict === rank.unsettled,
-    ).length;
+    let count = 0;
+    for (const group of this.groups) {
+      if (!applies(group, chosen)) continue;
+      for (const { verdict } of this.ranked(group, chosen, numbers).each)
+        if (verdict === rank.unsettled) count += 1;
+    }
+    return count;
   }
 
   /** The rules, other than those on the work, that refuse these parts, in their order. */
   refusals(chosen: Chosen): CompiledRule[] {
     const numbers = this.numbersOf(chosen);
-    return this.rules
-      .filter(
-        (rule) => applies(rule, chosen) && this.ranked(rule, chosen, numbers).verdict === rank.doesNotFit,
-      )
+    return this.groups
+      .filter((group) => applies(group, chosen))
+      .flatMap((group) => {
+        const { each } = this.ranked(group, chosen, numbers);
+        return group.rules.filter((_, at) => each[at]?.verdict === rank.doesNotFit);
+      })
+      .sort((a, b) => a.order - b.order)
       .map(({ compiled }) => compiled);
   }
 
@@ -114,7 +143,7 @@ export class VerdictIndex {
   gatesRefuse(chosen: Chosen): boolean {
     const numbers = this.numbersOf(chosen);
     return this.gates.some(
-      (rule) => applies(rule, chosen) && this.ranked(rule, chosen, numbers).verdict === rank.doesNotFit,
+      (group) => applies(group, chosen) && this.ranked(group, chosen, numbers).verdict === rank.doesNotFit,
     );
   }
 
@@ -122,38 +151,10 @@ export class VerdictIndex {
   gateGroup(place: Place, part: Part): string {
     const known = this.groupNames.get(part);
     if (known !== undefined) return known;
-    const { forRule } = this.classes[place].of(part);
-    const name = this.gates.map(({ at }) => forRule[at]).join(" ");
+    const { forReader } = this.classes[place].of(part);
+    const name = this.groups.map((group, at) => (this.gates.includes(group) ? forReader[at] : "")).join(" ");
     this.groupNames.set(part, name);
     return name;
-  }
-
-  private numbersOf(chosen: Chosen): Numbers {
-    const of = (place: Place) => (chosen[place] ? this.classes[place].of(chosen[place]).forRule : none);
-    return { head: of("head"), adapter: of("adapter"), shaft: of("shaft"), grip: of("grip") };
-  }
-
-  private ranked(rule: IndexedRule, chosen: Chosen, numbers: Numbers): Ranked {
-    const { at } = rule;
-    const outer = (numbers.head[at] ?? 0) * 2 ** 22 + (numbers.adapter[at] ?? 0);
-    const inner =
-      ((numbers.shaft[at] ?? 0) * 2 ** 20 + (numbers.grip[at] ?? 0)) * 4 + this.flags(rule, chosen.shaft);
-    let byInner = rule.memo.get(outer);
-    if (!byInner) {
-      byInner = new Map();
-      rule.memo.set(outer, byInner);
-    }
-    let found = byInner.get(inner);
-    if (!found) {
-      found = this.judge(rule, chosen);
-      byInner.set(inner, found);
-    }
-    return found;
-  }
-
-  /** A length is read with what is on the shaft, so rules that read lengths tell such shafts apart. */
-  private flags(rule: IndexedRule, shaft: Part | undefined): number {
-    return shaft && rule.compiled.rule.grain === "part" ? this.flagsOf(shaft) : 0;
   }
 
   /** What is on a shaft, as a number: 1 for a grip and 2 for whatever holds its tip. */
@@ -162,28 +163,95 @@ export class VerdictIndex {
     return (occupancy.at(shaft.id, "butt") ? 1 : 0) + (occupancy.at(shaft.id, "tip") ? 2 : 0);
   }
 
-  private judge(rule: IndexedRule, chosen: Chosen): Ranked {
+  private numbersOf(chosen: Chosen): Numbers {
+    const of = (place: Place) => (chosen[place] ? this.classes[place].of(chosen[place]).forReader : none);
+    return { head: of("head"), adapter: of("adapter"), shaft: of("shaft"), grip: of("grip") };
+  }
+
+  /** A length is read with what is on the shaft, so rules that read lengths tell such shafts apart. */
+  private ranked(group: IndexedGroup, chosen: Chosen, numbers: Numbers): GroupRanked {
+    const flags = chosen.shaft && group.grain === "part" ? this.flagsOf(chosen.shaft) : 0;
+    return group.known.of(numbers, flags, () => this.judgeGroup(group, chosen, numbers));
+  }
+
+  private judgeGroup(group: IndexedGroup, chosen: Chosen, numbers: Numbers): GroupRanked {
+    const context = contextOf(chosen, this.graph);
+    const flags = chosen.shaft ? this.flagsOf(chosen.shaft) : 0;
+    const each = group.rules.map(({ compiled }, at) => {
+      const { facts, known } = group.byFacts[at] as IndexedGroup["byFacts"][number];
+      const values = facts.map((fact) => valueNumber(fact, context, numbers, flags)).join(" ");
+      let ranked = known.get(values);
+      if (!ranked) {
+        ranked = this.judge(compiled, context);
+        known.set(values, ranked);
+      }
+      return ranked;
+    });
+    return this.shared(each);
+  }
+
+  /** There are few different results, so that each is kept once. */
+  private shared(each: readonly Ranked[]): GroupRanked {
+    const name = each.map(({ verdict, skill }) => verdict * skills.length + skill).join(" ");
+    let result = this.results.get(name);
+    if (!result) {
+      result = {
+        verdict: Math.max(...each.map(({ verdict }) => verdict)),
+        skill: Math.max(...each.map(({ skill }) => skill)),
+        each,
+      };
+      this.results.set(name, result);
+    }
+    return result;
+  }
+
+  private judge(compiled: CompiledRule, context: Context): Ranked {
     this.judgements += 1;
-    const judged = judgeRule(rule.compiled, contextOf(chosen, this.graph));
-    return { verdict: verdicts.indexOf(judged.outcome.verdict), skill: skills.indexOf(this.skillOf(judged)) };
-  }
-
-  private skillOf({ outcome }: Judged): Skill {
-    return skillOfSteps(outcome.steps ?? [], this.graph.work);
+    const { outcome } = judgeRule(compiled, context);
+    const skill = skillOfSteps(outcome.steps ?? [], this.graph.work);
+    return { verdict: verdicts.indexOf(outcome.verdict), skill: skills.indexOf(skill) };
   }
 }
 
-function applies(rule: IndexedRule, chosen: Chosen): boolean {
-  for (const place of rule.needsPlaces) if (!chosen[place]) return false;
-  return !rule.needsHolder || chosen.adapter !== undefined || mayTakeShaft(chosen.head);
+/** A number that is the same for the same value of a fact, whether it is typical or not being part of the value. */
+function valueNumber(
+  { fact, values, known }: IndexedFact,
+  context: Context,
+  numbers: Numbers,
+  flags: number,
+): number {
+  return known.of(numbers, fact.derived ? flags : 0, () => {
+    const read = readFact(fact, context);
+    if (!read) return 0;
+    const said = JSON.stringify(read);
+    const number = values.get(said) ?? values.size + 1;
+    values.set(said, number);
+    return number;
+  });
 }
 
-function indexedRule(compiled: CompiledRule, at: number): IndexedRule {
+function applies(group: RuleGroup, chosen: Chosen): boolean {
+  for (const place of group.needsPlaces) if (!chosen[place]) return false;
+  return !group.needsHolder || chosen.adapter !== undefined || mayTakeShaft(chosen.head);
+}
+
+/** The rules of a group read the same roles, so that a joint covers all of them or none. */
+function isCoveredGroup({ rules: [first] }: RuleGroup, chosen: Chosen, joined: JoinedSets): boolean {
+  return first !== undefined && isCovered(first.compiled, chosen, joined);
+}
+
+function indexedGroup(group: RuleGroup, at: number, facts: readonly IndexedFact[]): IndexedGroup {
+  const byName = new Map(facts.map((indexed) => [factName(indexed.fact), indexed]));
   return {
-    at,
-    compiled,
-    needsPlaces: places.filter((place) => compiled.asksFor.includes(place)),
-    needsHolder: compiled.asksFor.includes("holder"),
-    memo: new Map(),
+    ...group,
+    known: new ByNumbers(at),
+    byFacts: group.rules.map(({ compiled }) => ({
+      facts: [...compiled.needs, ...compiled.uses].map((fact) => byName.get(factName(fact)) as IndexedFact),
+      known: new Map(),
+    })),
   };
+}
+
+function indexedFact(fact: CompiledFact, at: number): IndexedFact {
+  return { fact, values: new Map(), known: new ByNumbers(at) };
 }
