@@ -102,6 +102,22 @@ describe("a pasted listing", () => {
       expect(await page.getByRole("rowheader", { name: way }).count(), way).toBe(1);
   });
 
+  it("is judged once when it is pasted, and once more for a correction", async () => {
+    const { page } = await at("/listings");
+    const asked: string[] = [];
+    page.on("request", (request) => {
+      if (request.method() !== "GET") asked.push(`${request.method()} ${new URL(request.url()).pathname}`);
+    });
+    await paste(page, words);
+    await page.getByRole("rowheader", { name: "Leave it" }).waitFor();
+    expect(asked).toEqual(["POST /api/judge"]);
+    const answer = page.waitForResponse((reply) => reply.url().endsWith("/api/judge"));
+    await page.getByRole("combobox", { name: "Hand of item 1" }).selectOption("left");
+    await answer;
+    await judged(page);
+    expect(asked).toEqual(["POST /api/judge", "POST /api/judge"]);
+  });
+
   it("leads from a fact to its words and back by keyboard", async () => {
     const { page } = await at("/listings");
     await paste(page, words);

@@ -27,6 +27,7 @@ export class FerruleApp extends LitElement {
     done: { state: true },
     turn: { state: true },
     missing: { state: true },
+    judged: { state: true },
   };
   static override styles = [
     baseStyles,
@@ -78,6 +79,8 @@ export class FerruleApp extends LitElement {
   declare private turn: number;
   /** The view whose code could not be fetched. */
   declare private missing: string | undefined;
+  /** The judgement of the listing that was gone to, until something else is. */
+  declare private judged: News["ferrule-go"]["judged"];
   /** Done when the code of the view that is gone to has come. */
   #arrived: Promise<void> | undefined;
 
@@ -110,7 +113,7 @@ export class FerruleApp extends LitElement {
       <ferrule-header .path=${this.path}></ferrule-header>
       <main
         id="content"
-        @ferrule-go=${(event: CustomEvent<News["ferrule-go"]>) => this.#go(event.detail.path)}
+        @ferrule-go=${(event: CustomEvent<News["ferrule-go"]>) => this.#go(event.detail.path, event.detail.judged)}
         @ferrule-done=${(event: CustomEvent<News["ferrule-done"]>) => this.#say(event.detail)}
         @ferrule-display=${(event: CustomEvent<DisplaySettings>) => this.#show(event.detail)}
       >
@@ -155,7 +158,7 @@ export class FerruleApp extends LitElement {
       case "listings":
         return html`<ferrule-listings-view class="view" .display=${display}></ferrule-listings-view>`;
       case "listing":
-        return html`<ferrule-listing-view class="view" .display=${display} .sightingId=${route.id}></ferrule-listing-view>`;
+        return html`<ferrule-listing-view class="view" .display=${display} .sightingId=${route.id} .judged=${this.judged}></ferrule-listing-view>`;
       case "books":
         return html`<ferrule-books-view class="view"></ferrule-books-view>`;
       case "sell":
@@ -210,6 +213,7 @@ export class FerruleApp extends LitElement {
 
   readonly #moved = (): void => {
     this.path = location.pathname;
+    this.judged = undefined;
     void this.#focusHeading();
   };
 
@@ -226,6 +230,7 @@ export class FerruleApp extends LitElement {
         `Brought back ${[...restored.parts, ...restored.claims, ...restored.joints][0]?.id ?? "what was there"}.`,
       (error: unknown) => `${failed(error).message}.`,
     );
+    this.judged = undefined;
     this.turn += 1;
     this.#say({ text });
     await this.#focusHeading();
@@ -239,9 +244,10 @@ export class FerruleApp extends LitElement {
     this.requestUpdate();
   }
 
-  #go(path: string): void {
+  #go(path: string, judged?: News["ferrule-go"]["judged"]): void {
     if (path !== location.pathname) history.pushState(null, "", path);
     this.path = path;
+    this.judged = judged;
     this.turn += 1;
     window.scrollTo(0, 0);
     void this.#focusHeading();

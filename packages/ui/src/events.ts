@@ -1,10 +1,15 @@
 import type { Joint } from "@ferrule/core";
 import type { DisplaySettings } from "./display-settings.ts";
+import type { JudgeReply } from "./trade-api.ts";
 
 /** The news that components send up; each bubbles out of its shadow root. */
 export interface News {
   /** Go to another address of the page. */
-  readonly "ferrule-go": { readonly path: string };
+  readonly "ferrule-go": {
+    readonly path: string;
+    /** The judgement of the listing that is gone to, so that it is not asked for twice. */
+    readonly judged?: JudgeReply;
+  };
   /** Something was done; said aloud, with a way back where there is one. */
   readonly "ferrule-done": {
     readonly text: string;

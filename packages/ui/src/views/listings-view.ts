@@ -185,8 +185,8 @@ export class ListingsView extends LitElement {
     }
     const request = { text: this.text, ...(roundTripKm !== undefined && { roundTripKm }) };
     await this.#busily(async () => {
-      const { sighting } = await tradeApi.judge(request);
-      if (sighting) tell(this, "ferrule-go", { path: hrefs.listing(sighting.id) });
+      const judged = await tradeApi.judge(request);
+      if (judged.sighting) tell(this, "ferrule-go", { path: hrefs.listing(judged.sighting.id), judged });
     });
   };
 
