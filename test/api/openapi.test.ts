@@ -41,6 +41,10 @@ it("describes itself in OpenAPI 3.1, every route with its bodies", async () => {
       "/api/plan",
       "/api/plan/jobs",
       "/api/plan/jobs/{id}",
+      "/api/watch",
+      "/api/watch/{id}",
+      "/api/hits",
+      "/api/hits/{id}",
       "/api/costs",
       "/api/settings",
       "/api/health",
@@ -54,7 +58,7 @@ it("describes itself in OpenAPI 3.1, every route with its bodies", async () => {
   expect(Object.keys(body.components.schemas)).toEqual(
     expect.arrayContaining([
       ...["Part", "Resolution", "Estimates", "ErrorReply", "CatalogueModel", "Evidence", "Sighting"],
-      ...["Entry", "Listing", "CostSettings", "Resale", "Deal", "BooksSummary", "Plan"],
+      ...["Entry", "Listing", "CostSettings", "Resale", "Deal", "BooksSummary", "Plan", "Watch", "Hit"],
     ]),
   );
 });

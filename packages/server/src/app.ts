@@ -1,7 +1,7 @@
 import Fastify, { type FastifyServerOptions } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
 import { openAnswers } from "./bench/answers.ts";
-import { openBench } from "./bench/bench.ts";
+import { type Bench, openBench } from "./bench/bench.ts";
 import type { Example } from "./bench/bench-contents.ts";
 import { localToday } from "./clock.ts";
 import { errorTable, problemBody } from "./errors.ts";
@@ -24,6 +24,8 @@ import { openThreadPool } from "./threads/thread-pool.ts";
 import { openCosts } from "./trade/costs.ts";
 import { openReadyModels } from "./trade/ready-models.ts";
 import { openTrade } from "./trade/trade.ts";
+import { notingShelf } from "./watch/noting-shelf.ts";
+import { openWatchlist } from "./watch/watchlist.ts";
 
 export interface AppOptions {
   /** The folder of the bench's database; without it the bench is kept in memory and gone at the end. */
@@ -48,7 +50,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const database = openDatabase(options.dataFolder);
   const tables = openTables(database);
   const costs = openCosts(tables, options.reference.firstCosts);
-  const bench = openBench(tables, costs.read, options.demo);
+  const stored = openBench(tables, costs.read, options.demo);
   const app: App = Fastify({
     logger: options.logger ?? false,
     bodyLimit,
@@ -75,14 +77,18 @@ export async function buildApp(options: AppOptions): Promise<App> {
   await addRateLimit(app);
   await addOpenApi(app, version);
   const { reference, today = localToday } = options;
-  const answers = openAnswers(bench, reference);
+  const answers = openAnswers(stored, reference);
   const models = openReadyModels(tables);
+  const logFailure = (error: unknown) => app.log.error(error);
+  const world = { bench: stored, costs, models, reference, today };
+  const watchlist = openWatchlist({ ...world, tables, answers }, threads, logFailure);
+  const bench: Bench = { ...stored, sightings: notingShelf(stored.sightings, watchlist.note) };
   const trade = openTrade(tables, costs, models, today);
-  const plans = openPlans({ bench, costs, models, reference, today }, threads);
-  const planJobs = openPlanJobs(plans, (error) => app.log.error(error));
+  const plans = openPlans(world, threads);
+  const planJobs = openPlanJobs(plans, logFailure);
   const { settings } = tables;
   const context = { bench, answers, settings, costs, models, trade, today, reference, version };
-  addRoutes(app, { ...context, plans, planJobs });
+  addRoutes(app, { ...context, plans, planJobs, watchlist });
   await addPage(app, options.pageFolder);
   return app;
 }

@@ -10,6 +10,7 @@ import type { SettingsTable } from "../store/settings.ts";
 import type { Costs } from "../trade/costs.ts";
 import type { ReadyModels } from "../trade/ready-models.ts";
 import type { Trade } from "../trade/trade.ts";
+import type { Watchlist } from "../watch/watchlist.ts";
 
 /** A Fastify whose routes take the types of their zod schemas. */
 export type App = FastifyInstance<
@@ -31,6 +32,7 @@ export interface RouteContext {
   readonly trade: Trade;
   readonly plans: Plans;
   readonly planJobs: PlanJobs;
+  readonly watchlist: Watchlist;
   /** Today's date, such as 2026-11-25. */
   readonly today: () => string;
   readonly version: string;

@@ -24,6 +24,7 @@ import { addSettings } from "./settings.ts";
 import { addSightings } from "./sightings.ts";
 import { addTrade } from "./trade.ts";
 import { addTune } from "./tune.ts";
+import { addHits, addWatch } from "./watch.ts";
 
 /** Every route, in the order of the description. */
 export function addRoutes(app: App, context: RouteContext): void {
@@ -49,6 +50,8 @@ export function addRoutes(app: App, context: RouteContext): void {
     addBooks,
     addTrade,
     addPlan,
+    addWatch,
+    addHits,
     addCosts,
     addSettings,
     addHealth,

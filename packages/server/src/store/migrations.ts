@@ -17,6 +17,19 @@ const migrations: readonly string[] = [
    CREATE TABLE sightings (place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, body TEXT NOT NULL) STRICT;
    CREATE TABLE books (place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, body TEXT NOT NULL) STRICT;
    CREATE TABLE costs (name TEXT PRIMARY KEY, body TEXT NOT NULL) STRICT;`,
+  `CREATE TABLE watches (place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, body TEXT NOT NULL) STRICT;
+   CREATE TABLE hits (
+     place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, sighting TEXT NOT NULL, body TEXT NOT NULL
+   ) STRICT;
+   CREATE INDEX hits_by_sighting ON hits (sighting);
+   CREATE TABLE batches (
+     place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, name TEXT NOT NULL, state TEXT NOT NULL,
+     total INTEGER NOT NULL, done INTEGER NOT NULL, startedOn TEXT NOT NULL
+   ) STRICT;
+   CREATE TABLE batch_rows (
+     batch TEXT NOT NULL, row INTEGER NOT NULL, given TEXT NOT NULL, result TEXT, netMinor INTEGER,
+     PRIMARY KEY (batch, row)
+   ) STRICT, WITHOUT ROWID;`,
 ];
 
 /** Brings the database up to date, each step whole or not at all. */

@@ -7,12 +7,14 @@ import { type DeletionsTable, deletionsTable } from "./deletions.ts";
 import type { DocumentTable } from "./document-table.ts";
 import { evidenceTable } from "./evidence.ts";
 import { type GoalsTable, goalsTable } from "./goals.ts";
+import { type HitsTable, hitsTable } from "./hits.ts";
 import { jointsTable } from "./joints.ts";
 import type { ListTables } from "./lists.ts";
 import { partsTable } from "./parts.ts";
 import { type SettingsTable, settingsTable } from "./settings.ts";
 import { sightingsTable } from "./sightings.ts";
 import type { Database } from "./sqlite.ts";
+import { type WatchesTable, watchesTable } from "./watches.ts";
 
 /** Every table of the bench's database. */
 export interface Tables extends ListTables {
@@ -20,6 +22,8 @@ export interface Tables extends ListTables {
   readonly costs: CostsTable;
   readonly deletions: DeletionsTable;
   readonly settings: SettingsTable;
+  readonly watches: WatchesTable;
+  readonly hits: HitsTable;
   /** Runs work on the tables whole or not at all; once it returns, it is on disk. */
   together<T>(work: () => T): T;
   /** Differs after every change of one of these tables by this program, and after any change by another. */
@@ -40,6 +44,8 @@ export function openTables(database: Database): Tables {
     costs: costsTable(database),
     deletions: deletionsTable(database),
     settings: settingsTable(database),
+    watches: watchesTable(database),
+    hits: hitsTable(database),
     stampOf: (...tables) => JSON.stringify([otherChanges.get(), ...tables.map((table) => table.changes())]),
     together: (work) => inTransaction(database, work),
   };

@@ -1,4 +1,4 @@
-import type { PlanInput } from "@ferrule/core";
+import type { PlanInput, Want } from "@ferrule/core";
 
 /** What a plan rests on, without the rules: those are code, and the thread has them. */
 export type PlanWorld = Omit<PlanInput, "rules">;
@@ -9,4 +9,10 @@ export interface PlanTask {
   readonly seconds: number;
 }
 
-export type ThreadTask = PlanTask;
+export interface ValuesTask {
+  readonly do: "values";
+  readonly world: PlanWorld;
+  readonly wants: readonly Want[];
+}
+
+export type ThreadTask = PlanTask | ValuesTask;

@@ -4,6 +4,7 @@ import { loadHighsSolver } from "../plan/highs-solver.ts";
 import { makePlan } from "./make-plan.ts";
 import type { FromThread, ToThread } from "./thread-pool.ts";
 import type { ThreadTask } from "./thread-task.ts";
+import { valueWants } from "./value-wants.ts";
 
 /** How a task in a thread hears that it has to stop, and says what it has. */
 export interface ThreadPort {
@@ -73,7 +74,7 @@ async function work(task: ThreadTask, port: ThreadPort): Promise<void> {
 }
 
 function doTask(task: ThreadTask, port: ThreadPort): Promise<void> {
-  return makePlan(task, port);
+  return task.do === "plan" ? makePlan(task, port) : valueWants(task, port);
 }
 
 if (import.meta.url.endsWith(".js")) main();

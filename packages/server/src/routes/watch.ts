@@ -1,0 +1,85 @@
+import { hitSchema, watchSchema } from "@ferrule/core";
+import { z } from "zod";
+import { valueOrThrow } from "../errors.ts";
+import { moneyReplySchema } from "../wire/money.ts";
+import { createdReplies, idParamsSchema, replies } from "../wire/replies.ts";
+import type { App, RouteContext } from "./context.ts";
+
+const minor = z.number().int();
+const namedWatchSchema = watchSchema.meta({ id: "Watch" });
+
+const entrySchema = z
+  .strictObject({
+    watch: namedWatchSchema,
+    worthMinor: minor.nullable(),
+    capMinor: minor.nullable(),
+    clubs: z.array(z.string()),
+    search: z.strictObject({ any: z.array(z.string()), without: z.array(z.string()) }),
+    waiting: z
+      .strictObject({
+        takeAtOrUnderMinor: minor,
+        expectedWaitWeeks: z.number().nullable(),
+        ratePerWeek: z.number(),
+        sightings: z.number().int(),
+        priorOnly: z.boolean(),
+      })
+      .nullable(),
+    hits: z.number().int(),
+  })
+  .meta({ id: "WatchEntry" });
+
+const seenHitSchema = hitSchema
+  .extend({
+    wanted: z.string(),
+    text: z.string(),
+    asking: moneyReplySchema.nullable(),
+    verdict: z.enum(["buy", "offer-up-to", "ask-first", "leave"]).nullable(),
+  })
+  .meta({ id: "Hit" });
+
+const inputSchema = watchSchema.partial({ id: true, by: true });
+const { pinned, muted, capMinor, place, note } = watchSchema.shape;
+const changeSchema = z.strictObject({
+  pinned: pinned.nullable(),
+  muted: muted.nullable(),
+  capMinor: capMinor.nullable(),
+  place: place.nullable(),
+  note: note.nullable(),
+});
+const hitsQuerySchema = z.strictObject({ all: z.enum(["true", "false", "1", "0", ""]).optional() });
+
+export function addWatch(app: App, { watchlist }: RouteContext): void {
+  const params = idParamsSchema;
+  const listSchema = z.strictObject({ entries: z.array(entrySchema), upToDate: z.boolean() });
+  const one = replies(namedWatchSchema);
+  app.get("/api/watch", { schema: { response: replies(listSchema) } }, async () => watchlist.entries());
+  app.post(
+    "/api/watch",
+    { schema: { body: inputSchema, response: createdReplies(namedWatchSchema) } },
+    async ({ body }, reply) => reply.code(201).send(valueOrThrow(watchlist.add({ ...body, by: "hand" }))),
+  );
+  app.patch("/api/watch/:id", { schema: { params, body: changeSchema, response: one } }, async (request) =>
+    valueOrThrow(watchlist.change(request.params.id, request.body)),
+  );
+  const deleted = replies(z.strictObject({ deleted: namedWatchSchema }));
+  app.delete("/api/watch/:id", { schema: { params, response: deleted } }, async (request) => ({
+    deleted: valueOrThrow(watchlist.remove(request.params.id)),
+  }));
+}
+
+export function addHits(app: App, { watchlist }: RouteContext): void {
+  const listSchema = z.strictObject({ hits: z.array(seenHitSchema) });
+  app.get(
+    "/api/hits",
+    { schema: { querystring: hitsQuerySchema, response: replies(listSchema) } },
+    async ({ query: { all } }) => ({
+      hits: watchlist.hits(all !== undefined && all !== "false" && all !== "0"),
+    }),
+  );
+  const body = z.strictObject({ isDealtWith: z.boolean() });
+  app.patch(
+    "/api/hits/:id",
+    { schema: { params: idParamsSchema, body, response: replies(seenHitSchema) } },
+    async (request) => valueOrThrow(watchlist.deal(request.params.id, request.body.isDealtWith)),
+  );
+}
