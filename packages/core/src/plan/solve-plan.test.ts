@@ -73,6 +73,15 @@ describe("a plan", () => {
     expect(await solve(drive(41))).toMatchObject({ netMinor: 0, choice: { bundles: [] } });
   });
 
+  it("does not take what has to be fetched for what comes by itself, however alike", async () => {
+    const uses = [use("one", ["adapter", "head"], 30), use("two", ["adapter", "shaft"], 30)];
+    const bundles = [bundle("x", ["adapter"], 10, "town"), bundle("y", ["adapter"], 10)];
+    const drive = (moneyMinor: number) =>
+      solve(model({ uses, bundles, trips: [{ id: "town", moneyMinor, minutes: 0, timeMinor: 0 }] }));
+    expect(await drive(5)).toMatchObject({ netMinor: 35, choice: { bundles: ["x", "y"] } });
+    expect(await drive(25)).toMatchObject({ netMinor: 20, choice: { bundles: ["y"] } });
+  });
+
   it("buys what is sold together whole", async () => {
     const bundles = [bundle("lot", ["adapter", "shaft"], 35)];
     const uses = [use("build", ["head", "adapter"], 30), use("sell a shaft", ["shaft"], 10)];
