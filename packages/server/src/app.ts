@@ -1,5 +1,6 @@
 import Fastify, { type FastifyServerOptions } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
+import { openBatches } from "./batches/batches.ts";
 import { openAnswers } from "./bench/answers.ts";
 import { type Bench, openBench } from "./bench/bench.ts";
 import type { Example } from "./bench/bench-contents.ts";
@@ -65,10 +66,6 @@ export async function buildApp(options: AppOptions): Promise<App> {
     },
   }).withTypeProvider<ZodTypeProvider>();
   const threads = openThreadPool();
-  app.addHook("onClose", async () => {
-    await threads.close();
-    closeDatabase(database);
-  });
   addJsonBody(app);
   addValidation(app);
   addErrorReplies(app);
@@ -86,9 +83,17 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const trade = openTrade(tables, costs, models, today);
   const plans = openPlans(world, threads);
   const planJobs = openPlanJobs(plans, logFailure);
+  const batches = openBatches({ ...world, tables, watchlist }, threads, logFailure);
+  app.addHook("onClose", async () => {
+    const written = batches.close();
+    await threads.close();
+    await written;
+    closeDatabase(database);
+  });
   const { settings } = tables;
   const context = { bench, answers, settings, costs, models, trade, today, reference, version };
-  addRoutes(app, { ...context, plans, planJobs, watchlist });
+  addRoutes(app, { ...context, plans, planJobs, watchlist, batches });
   await addPage(app, options.pageFolder);
+  batches.goOn();
   return app;
 }

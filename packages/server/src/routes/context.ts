@@ -2,6 +2,7 @@ import type { IncomingMessage, ServerResponse } from "node:http";
 import type { Reference } from "@ferrule/core";
 import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
+import type { Batches } from "../batches/batches.ts";
 import type { Answers } from "../bench/answers.ts";
 import type { Bench } from "../bench/bench.ts";
 import type { PlanJobs } from "../plan/plan-jobs.ts";
@@ -33,6 +34,7 @@ export interface RouteContext {
   readonly plans: Plans;
   readonly planJobs: PlanJobs;
   readonly watchlist: Watchlist;
+  readonly batches: Batches;
   /** Today's date, such as 2026-11-25. */
   readonly today: () => string;
   readonly version: string;

@@ -1,3 +1,4 @@
+import { addBatches } from "./batches.ts";
 import { addBench } from "./bench.ts";
 import { addBenchResolve } from "./bench-resolve.ts";
 import { addBooks } from "./books.ts";
@@ -52,6 +53,7 @@ export function addRoutes(app: App, context: RouteContext): void {
     addPlan,
     addWatch,
     addHits,
+    addBatches,
     addCosts,
     addSettings,
     addHealth,

@@ -1,3 +1,4 @@
+import { type BatchesTable, batchesTable } from "./batches.ts";
 import { booksTable } from "./books.ts";
 import { catalogueTable } from "./catalogue.ts";
 import { claimsTable } from "./claims.ts";
@@ -24,6 +25,7 @@ export interface Tables extends ListTables {
   readonly settings: SettingsTable;
   readonly watches: WatchesTable;
   readonly hits: HitsTable;
+  readonly batches: BatchesTable;
   /** Runs work on the tables whole or not at all; once it returns, it is on disk. */
   together<T>(work: () => T): T;
   /** Differs after every change of one of these tables by this program, and after any change by another. */
@@ -46,6 +48,7 @@ export function openTables(database: Database): Tables {
     settings: settingsTable(database),
     watches: watchesTable(database),
     hits: hitsTable(database),
+    batches: batchesTable(database),
     stampOf: (...tables) => JSON.stringify([otherChanges.get(), ...tables.map((table) => table.changes())]),
     together: (work) => inTransaction(database, work),
   };

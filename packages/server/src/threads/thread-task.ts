@@ -1,4 +1,4 @@
-import type { PlanInput, Want } from "@ferrule/core";
+import type { PlanInput, Want, Watch } from "@ferrule/core";
 
 /** What a plan rests on, without the rules: those are code, and the thread has them. */
 export type PlanWorld = Omit<PlanInput, "rules">;
@@ -15,4 +15,10 @@ export interface ValuesTask {
   readonly wants: readonly Want[];
 }
 
-export type ThreadTask = PlanTask | ValuesTask;
+export interface RowsTask {
+  readonly do: "rows";
+  readonly world: Omit<PlanWorld, "wishes">;
+  readonly watches: readonly Watch[];
+}
+
+export type ThreadTask = PlanTask | ValuesTask | RowsTask;

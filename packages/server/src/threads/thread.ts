@@ -1,6 +1,7 @@
 import { parentPort } from "node:worker_threads";
 import type { LinearSolver } from "@ferrule/core";
 import { loadHighsSolver } from "../plan/highs-solver.ts";
+import { judgeRows } from "./judge-rows.ts";
 import { makePlan } from "./make-plan.ts";
 import type { FromThread, ToThread } from "./thread-pool.ts";
 import type { ThreadTask } from "./thread-task.ts";
@@ -74,7 +75,8 @@ async function work(task: ThreadTask, port: ThreadPort): Promise<void> {
 }
 
 function doTask(task: ThreadTask, port: ThreadPort): Promise<void> {
-  return task.do === "plan" ? makePlan(task, port) : valueWants(task, port);
+  if (task.do === "plan") return makePlan(task, port);
+  return task.do === "values" ? valueWants(task, port) : judgeRows(task, port);
 }
 
 if (import.meta.url.endsWith(".js")) main();
