@@ -13,21 +13,26 @@ export class ByNumbers<Value> {
     this.at = at;
   }
 
-  /** Looked up, or made and kept. */
-  of({ head, adapter, shaft, grip }: Numbers, flags: number, make: () => Value): Value {
+  find({ head, adapter, shaft, grip }: Numbers, flags: number): Value | undefined {
     const { at } = this;
-    const outer = (head[at] ?? 0) * 2 ** 22 + (adapter[at] ?? 0);
-    const inner = ((shaft[at] ?? 0) * 2 ** 20 + (grip[at] ?? 0)) * 4 + flags;
-    let byInner = this.known.get(outer);
-    if (!byInner) {
-      byInner = new Map();
-      this.known.set(outer, byInner);
-    }
-    let value = byInner.get(inner);
-    if (value === undefined) {
-      value = make();
-      byInner.set(inner, value);
-    }
+    const byInner = this.known.get(outerKey(head[at], adapter[at]));
+    return byInner?.get(innerKey(shaft[at], grip[at], flags));
+  }
+
+  /** Keeps a value and hands it back. */
+  keep({ head, adapter, shaft, grip }: Numbers, flags: number, value: Value): Value {
+    const { at } = this;
+    const outer = outerKey(head[at], adapter[at]);
+    const byInner = this.known.get(outer) ?? new Map<number, Value>();
+    this.known.set(outer, byInner.set(innerKey(shaft[at], grip[at], flags), value));
     return value;
   }
+}
+
+function outerKey(head = 0, adapter = 0): number {
+  return head * 2 ** 22 + adapter;
+}
+
+function innerKey(shaft = 0, grip = 0, flags = 0): number {
+  return (shaft * 2 ** 20 + grip) * 4 + flags;
 }

@@ -9,7 +9,7 @@ import { type CompiledFact, readFact } from "./fact.ts";
 import { InterfaceClasses } from "./interface-classes.ts";
 import { isCovered, type JoinedSets, skillOfSteps } from "./judge-route.ts";
 import { judgeRule } from "./judge-rule.ts";
-import { type Chosen, contextOf } from "./route.ts";
+import { type Chosen, contextOf, type Joining } from "./route.ts";
 import { factName, factsRead, type RuleGroup, ruleGroups } from "./rule-group.ts";
 import { mayTakeShaft, type Place } from "./shape.ts";
 
@@ -49,6 +49,13 @@ interface IndexedFact {
   readonly known: ByNumbers<number>;
 }
 
+/** What parts without a grip come to: by the groups that read no grip, and by all. */
+export interface Gripless {
+  readonly numbers: Numbers;
+  readonly still: Ranked;
+  readonly ranked: Ranked;
+}
+
 const nothingToDo: Ranked = { verdict: rank.fits, skill: 0 };
 const refused: Ranked = { verdict: rank.doesNotFit, skill: 0 };
 
@@ -63,6 +70,8 @@ export class VerdictIndex {
   private readonly graph: BenchGraph;
   private readonly groups: readonly IndexedGroup[];
   private readonly gates: readonly IndexedGroup[];
+  /** The groups that read nothing of a grip, and those that do. */
+  private readonly gripsApart: Readonly<Record<"without" | "within", readonly IndexedGroup[]>>;
   private readonly results: Map<string, GroupRanked>;
   private readonly groupNames: WeakMap<Part, string>;
 
@@ -73,6 +82,7 @@ export class VerdictIndex {
       ({
         groups: this.groups,
         gates: this.gates,
+        gripsApart: this.gripsApart,
         classes: this.classes,
         results: this.results,
         groupNames: this.groupNames,
@@ -86,6 +96,11 @@ export class VerdictIndex {
     const facts = factsRead(musts).map((fact, at) => indexedFact(fact, groups.length + at));
     this.groups = groups.map((group, at) => indexedGroup(group, at, facts));
     this.gates = this.groups.filter(({ grain, needsHolder }) => grain === "interface" && !needsHolder);
+    const readsGrip = ({ depends }: RuleGroup) => depends.grip.length > 0;
+    this.gripsApart = {
+      without: this.groups.filter((group) => !readsGrip(group)),
+      within: this.groups.filter(readsGrip),
+    };
     const readers = [...groups, ...facts.map(({ fact }) => ({ depends: dependsOf([fact]) }))];
     const classesAt = (place: Place) => new InterfaceClasses(readers, place);
     this.classes = {
@@ -98,20 +113,50 @@ export class VerdictIndex {
 
   /** The worst verdict of all rules on these parts, with the joins already standing and the skill that making the rest takes. */
   verdict(chosen: Chosen, joined: JoinedSets, joinSkill: Skill): Ranked {
-    let worst: number = rank.fits;
-    let skill = skills.indexOf(joinSkill);
+    const ranked = this.worst(this.groups, chosen, this.numbersOf(chosen), joined, nothingToDo);
+    return withJoining(ranked, skills.indexOf(joinSkill));
+  }
+
+  /** The same for parts that have no grip yet, with what need not be looked up again for each grip that is tried. */
+  gripless(chosen: Chosen, { joined, skill }: Joining): Gripless {
     const numbers = this.numbersOf(chosen);
-    for (const group of this.groups) {
+    const still = this.worst(this.gripsApart.without, chosen, numbers, joined, nothingToDo);
+    const ranked = this.worst(this.gripsApart.within, chosen, numbers, joined, still);
+    return { numbers, still, ranked: withJoining(ranked, skill) };
+  }
+
+  /** The same for those parts with a grip. A grip joins nothing but itself to what is joined without it. */
+  withGrip({ numbers, still }: Gripless, chosen: Chosen, { joined, skill }: Joining): Ranked {
+    const grip = chosen.grip ? this.classes.grip.of(chosen.grip).forReader : none;
+    return withJoining(
+      this.worst(this.gripsApart.within, chosen, { ...numbers, grip }, joined, still),
+      skill,
+    );
+  }
+
+  /** The worst of these groups and of what is known already. */
+  private worst(
+    groups: readonly IndexedGroup[],
+    chosen: Chosen,
+    numbers: Numbers,
+    joined: JoinedSets,
+    known: Ranked,
+  ): Ranked {
+    if (known.verdict === rank.doesNotFit) return refused;
+    let { verdict, skill } = known;
+    for (const group of groups) {
       if (!applies(group, chosen)) continue;
-      let ranked: Ranked = this.ranked(group, chosen, numbers);
+      const ranked = this.ranked(group, chosen, numbers);
       if (ranked.verdict === rank.doesNotFit) return refused;
-      if (ranked.verdict !== rank.fits && joined.length > 0 && isCoveredGroup(group, chosen, joined))
-        ranked = nothingToDo;
-      if (ranked.verdict > worst) worst = ranked.verdict;
+      if (ranked.verdict === rank.fits) {
+        if (ranked.skill > skill) skill = ranked.skill;
+        continue;
+      }
+      if (joined.length > 0 && isCoveredGroup(group, chosen, joined)) continue;
+      if (ranked.verdict > verdict) verdict = ranked.verdict;
       if (ranked.skill > skill) skill = ranked.skill;
     }
-    if (worst === rank.fits && skill > 0) worst = rank.fitsWithWork;
-    return { verdict: worst, skill };
+    return { verdict, skill };
   }
 
   /** How many rules these parts leave open: the facts of a wanted part are needed when leaving them out leaves more open. */
@@ -171,20 +216,25 @@ export class VerdictIndex {
   /** A length is read with what is on the shaft, so rules that read lengths tell such shafts apart. */
   private ranked(group: IndexedGroup, chosen: Chosen, numbers: Numbers): GroupRanked {
     const flags = chosen.shaft && group.grain === "part" ? this.flagsOf(chosen.shaft) : 0;
-    return group.known.of(numbers, flags, () => this.judgeGroup(group, chosen, numbers));
+    return (
+      group.known.find(numbers, flags) ??
+      group.known.keep(numbers, flags, this.judgeGroup(group, chosen, numbers))
+    );
   }
 
   private judgeGroup(group: IndexedGroup, chosen: Chosen, numbers: Numbers): GroupRanked {
-    const context = contextOf(chosen, this.graph);
     const flags = chosen.shaft ? this.flagsOf(chosen.shaft) : 0;
+    let made: Context | undefined;
+    const context = (): Context => {
+      made ??= contextOf(chosen, this.graph);
+      return made;
+    };
     const each = group.rules.map(({ compiled }, at) => {
       const { facts, known } = group.byFacts[at] as IndexedGroup["byFacts"][number];
-      const values = facts.map((fact) => valueNumber(fact, context, numbers, flags)).join(" ");
-      let ranked = known.get(values);
-      if (!ranked) {
-        ranked = this.judge(compiled, context);
-        known.set(values, ranked);
-      }
+      let values = "";
+      for (const fact of facts) values += `${valueNumber(fact, context, numbers, flags)} `;
+      const ranked = known.get(values) ?? this.judge(compiled, context());
+      known.set(values, ranked);
       return ranked;
     });
     return this.shared(each);
@@ -216,18 +266,26 @@ export class VerdictIndex {
 /** A number that is the same for the same value of a fact, whether it is typical or not being part of the value. */
 function valueNumber(
   { fact, values, known }: IndexedFact,
-  context: Context,
+  context: () => Context,
   numbers: Numbers,
   flags: number,
 ): number {
-  return known.of(numbers, fact.derived ? flags : 0, () => {
-    const read = readFact(fact, context);
-    if (!read) return 0;
-    const said = JSON.stringify(read);
-    const number = values.get(said) ?? values.size + 1;
-    values.set(said, number);
-    return number;
-  });
+  const ownFlags = fact.derived ? flags : 0;
+  const found = known.find(numbers, ownFlags);
+  if (found !== undefined) return found;
+  const read = readFact(fact, context());
+  if (!read) return known.keep(numbers, ownFlags, 0);
+  const said = JSON.stringify(read);
+  const number = values.get(said) ?? values.size + 1;
+  values.set(said, number);
+  return known.keep(numbers, ownFlags, number);
+}
+
+/** The work of joining counts too. */
+function withJoining(ranked: Ranked, joinSkill: number): Ranked {
+  if (ranked.verdict === rank.doesNotFit) return refused;
+  const skill = Math.max(ranked.skill, joinSkill);
+  return { verdict: ranked.verdict === rank.fits && skill > 0 ? rank.fitsWithWork : ranked.verdict, skill };
 }
 
 function applies(group: RuleGroup, chosen: Chosen): boolean {

@@ -9,8 +9,8 @@ import type { Estimates } from "../measure/estimate.ts";
 import { estimateClub } from "../measure/estimates.ts";
 import { judgeWay } from "./judge-way.ts";
 import { openQuestions } from "./open-questions.ts";
-import type { Way } from "./pair-judge.ts";
 import type { Club } from "./result.ts";
+import type { Way } from "./way.ts";
 import { workSteps } from "./work-steps.ts";
 
 /** A way made into a club: every rule's findings with their words, the work in order, the estimates and the questions. */

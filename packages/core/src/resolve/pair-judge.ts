@@ -1,18 +1,14 @@
 import type { BenchGraph } from "../graph/bench-graph.ts";
-import { higherSkill, workRow } from "../graph/judge-route.ts";
-import { type Chosen, type Route, routeOf } from "../graph/route.ts";
+import { workRow } from "../graph/judge-route.ts";
+import { type Chosen, type Joining, joiningOf } from "../graph/route.ts";
 import { mayTakeAdapter, mayTakeShaft } from "../graph/shape.ts";
-import { type Ranked, rank, type VerdictIndex } from "../graph/verdict-index.ts";
+import { type Gripless, type Ranked, rank, type VerdictIndex } from "../graph/verdict-index.ts";
 import { type Skill, skills } from "../parts/goal.ts";
 import type { Part } from "../parts/part.ts";
-import { openOptions, type PairOption } from "./pair-options.ts";
 import type { ReadyBench } from "./ready-bench.ts";
+import { compareWays, LazyWay, type Way } from "./way.ts";
 
-/** A way to make a club of a head and a shaft, with what it comes to. */
-export interface Way {
-  readonly route: Route;
-  readonly ranked: Ranked;
-}
+export type { Way } from "./way.ts";
 
 /** What a head and a shaft come to on this bench. */
 export interface PairAnswer {
@@ -24,113 +20,178 @@ export interface PairAnswer {
   readonly way: Way | undefined;
 }
 
+/** What is on a shaft, and the skill, by its rank, that putting a grip on takes where there is none. */
+interface OnShaft {
+  readonly adapter: Part | undefined;
+  readonly grip: Part | undefined;
+  readonly gripSkill: number;
+}
+
+/** A head and a shaft with an adapter or without, before a grip is tried. */
+interface Start extends Gripless {
+  readonly chosen: Chosen;
+  readonly joining: Joining;
+}
+
+/** The ways in which a pair could come together with no part but what is on the shaft. */
+interface Starts {
+  readonly direct: Start | undefined;
+  readonly own: Start | undefined;
+}
+
 /** Judges pairs of head and shaft by looking rules up, never by listing combinations of all parts. */
 export class PairJudge {
   private readonly graph: BenchGraph;
   private readonly index: VerdictIndex;
   private readonly allowed: number;
-  private readonly adaptersFor = new Map<number, Part[]>();
-  private readonly adapterClasses: readonly Part[];
-  private readonly gripClasses: readonly Part[];
+  private readonly adaptersFor = new Map<number, readonly Part[]>();
+  private readonly onShafts = new Map<Part, OnShaft>();
+  /** Parts that may be tried beside those on the shaft: none where the skill to join them is not allowed. */
+  private readonly loose: ReadyBench["alike"];
+  private readonly bondSkill: number;
 
   /** Ways are looked for up to the skill allowed. */
   constructor({ graph, index, alike }: Pick<ReadyBench, "graph" | "index" | "alike">, allowed: Skill) {
     this.graph = graph;
     this.index = index;
     this.allowed = skills.indexOf(allowed);
-    this.adapterClasses = alike.adapter;
-    this.gripClasses = alike.grip;
+    const ifAllowed = (skill: Skill, parts: readonly Part[]) =>
+      this.allowed < skills.indexOf(skill) ? [] : parts;
+    this.loose = { adapter: ifAllowed("bond", alike.adapter), grip: ifAllowed("regrip", alike.grip) };
+    this.bondSkill = this.skillOf("bond-tip");
   }
 
   /** A pair is refused when no part, on this bench or elsewhere, could make a club of it within the skill allowed. */
   answer(head: Part, shaft: Part): PairAnswer {
-    const floor = this.skillFloor(head, shaft);
+    const starts = this.startsOf(head, shaft);
+    const floor = this.skillFloor(head, shaft, starts);
     if (floor === undefined) return { head, shaft, state: "refused", way: undefined };
     let best: Way | undefined;
-    for (const way of this.ways(head, shaft)) {
-      if (!best || isBetter(way, best)) best = way;
-      if (isUnbeatable(way, floor)) break;
-    }
+    this.eachWay(head, shaft, starts, (chosen, ranked) => {
+      if (!best || ranked.verdict <= best.ranked.verdict) {
+        const way = new LazyWay(chosen, ranked, this.graph.occupancy);
+        if (!best || compareWays(way, best) < 0) best = way;
+      }
+      return isUnbeatable(ranked, floor);
+    });
     return { head, shaft, state: best ? "club" : "lacks", way: best };
   }
 
   /** The least skill, by its rank, at which these two become a club with what is here. */
   leastSkill(head: Part, shaft: Part): number | undefined {
-    const floor = this.skillFloor(head, shaft);
+    const starts = this.startsOf(head, shaft);
+    const floor = this.skillFloor(head, shaft, starts);
     if (floor === undefined) return undefined;
     let least: number | undefined;
-    for (const { ranked } of this.ways(head, shaft)) {
-      if (least === undefined || ranked.skill < least) least = ranked.skill;
-      if (least <= floor) break;
-    }
+    this.eachWay(head, shaft, starts, (_, { skill }) => {
+      if (least === undefined || skill < least) least = skill;
+      return least <= floor;
+    });
     return least;
-  }
-
-  /** The least skill that joining these two takes, whatever other parts there are; undefined when every option is refused. */
-  private skillFloor(head: Part, shaft: Part): number | undefined {
-    let floor: number | undefined;
-    for (const option of openOptions(head, shaft, this.graph)) {
-      if (this.optionRefused(option)) continue;
-      const skill = skills.indexOf(option.joinSkill);
-      if (floor === undefined || skill < floor) floor = skill;
-    }
-    return floor;
   }
 
   /** Whether every shaft of a group is refused with this head, by what they have in common with the first. */
   groupRefused(head: Part, first: Part): boolean {
-    return openOptions(head, first, this.graph).every(
-      ({ chosen, joinSkill }) => skills.indexOf(joinSkill) > this.allowed || this.index.gatesRefuse(chosen),
-    );
-  }
-
-  private optionRefused(option: PairOption): boolean {
-    const ranked = this.index.verdict(option.chosen, option.joined, option.joinSkill);
-    return ranked.verdict === rank.doesNotFit || ranked.skill > this.allowed;
+    const { adapter, gripSkill } = this.onShaft(first);
+    const isClosed = (chosen: Chosen, joinSkill: number) =>
+      Math.max(joinSkill, gripSkill) > this.allowed || this.index.gatesRefuse(chosen);
+    const isRefused = (chosen: Chosen) => isClosed(chosen, this.joining(chosen).skill);
+    if (mayTakeShaft(head) && !isRefused({ head, shaft: first })) return false;
+    if (!mayTakeAdapter(head)) return true;
+    if (adapter && !isRefused({ head, adapter, shaft: first })) return false;
+    return mayTakeShaft(head) || isClosed({ head, shaft: first }, this.bondSkill);
   }
 
   /** Every way within the skill allowed, one for each adapter and grip that could be tried; the own ones first. */
-  *ways(head: Part, shaft: Part): Generator<Way> {
-    for (const adapter of this.adaptersToTry(head, shaft)) {
-      const base: Chosen = adapter ? { head, adapter, shaft } : { head, shaft };
-      const route = routeOf(base, this.graph.occupancy);
-      const ranked = this.index.verdict(base, route.joined, this.skillOf(route));
-      if (ranked.verdict === rank.doesNotFit || ranked.skill > this.allowed) continue;
-      yield* this.waysWithGrips(base);
+  ways(head: Part, shaft: Part): Way[] {
+    const found: Way[] = [];
+    this.eachWay(head, shaft, this.startsOf(head, shaft), (chosen, ranked) => {
+      found.push(new LazyWay(chosen, ranked, this.graph.occupancy));
+      return false;
+    });
+    return found;
+  }
+
+  private startsOf(head: Part, shaft: Part): Starts {
+    const { adapter } = this.onShaft(shaft);
+    return {
+      direct: mayTakeShaft(head) ? this.start({ head, shaft }) : undefined,
+      own: adapter && mayTakeAdapter(head) ? this.start({ head, adapter, shaft }) : undefined,
+    };
+  }
+
+  private start(chosen: Chosen): Start {
+    const joining = this.joining(chosen);
+    return { chosen, joining, ...this.index.gripless(chosen, joining) };
+  }
+
+  /**
+   * The least skill that joining these two takes, whatever other parts there are; undefined when every option is refused. The
+   * options are those of `openOptions`; an adapter that is not chosen yet is looked at only where it could make a difference.
+   */
+  private skillFloor(head: Part, shaft: Part, { direct, own }: Starts): number | undefined {
+    const { gripSkill } = this.onShaft(shaft);
+    let floor: number | undefined;
+    for (const start of [direct, own]) {
+      if (!start || !this.isAllowed(start.ranked) || gripSkill > this.allowed) continue;
+      const skill = Math.max(start.joining.skill, gripSkill);
+      if (floor === undefined || skill < floor) floor = skill;
+    }
+    if (mayTakeShaft(head) || !mayTakeAdapter(head)) return floor;
+    const openSkill = Math.max(this.bondSkill, gripSkill);
+    if ((floor !== undefined && floor <= openSkill) || openSkill > this.allowed) return floor;
+    const open = this.index.gripless({ head, shaft }, { joined: [], skill: openSkill });
+    return this.isAllowed(open.ranked) ? openSkill : floor;
+  }
+
+  /** Hands on every way until one is the last that is wanted. */
+  private eachWay(
+    head: Part,
+    shaft: Part,
+    { direct, own }: Starts,
+    isLast: (chosen: Chosen, ranked: Ranked) => boolean,
+  ): void {
+    if (direct && this.eachGrip(direct, shaft, isLast)) return;
+    if (!mayTakeAdapter(head)) return;
+    if (own && this.eachGrip(own, shaft, isLast)) return;
+    for (const adapter of this.adaptersOf(head)) {
+      if (adapter === own?.chosen.adapter) continue;
+      if (this.eachGrip(this.start({ head, adapter, shaft }), shaft, isLast)) return;
     }
   }
 
-  private *waysWithGrips(base: Chosen): Generator<Way> {
-    for (const grip of this.gripsToTry(base.shaft as Part)) {
-      const chosen: Chosen = { ...base, grip };
-      const route = routeOf(chosen, this.graph.occupancy);
-      const ranked = this.index.verdict(chosen, route.joined, this.skillOf(route));
-      if (ranked.verdict !== rank.doesNotFit && ranked.skill <= this.allowed) yield { route, ranked };
-    }
+  private eachGrip(start: Start, shaft: Part, isLast: (chosen: Chosen, ranked: Ranked) => boolean): boolean {
+    if (!this.isAllowed(start.ranked)) return false;
+    const { grip: own } = this.onShaft(shaft);
+    const isDone = (grip: Part): boolean => {
+      const chosen: Chosen = { ...start.chosen, grip };
+      const ranked = this.index.withGrip(start, chosen, this.joining(chosen));
+      return this.isAllowed(ranked) && isLast(chosen, ranked);
+    };
+    if (own && isDone(own)) return true;
+    for (const grip of this.loose.grip) if (grip !== own && isDone(grip)) return true;
+    return false;
   }
 
-  private skillOf(route: Route): Skill {
-    return route.steps.reduce<Skill>(
-      (skill, { step }) => higherSkill(skill, workRow(step, this.graph.work).skill),
-      "screw",
-    );
+  private isAllowed({ verdict, skill }: Ranked): boolean {
+    return verdict !== rank.doesNotFit && skill <= this.allowed;
   }
 
-  /** No adapter for a head that takes the shaft itself; else the one on the shaft, then one of each class that the head takes. */
-  private adaptersToTry(head: Part, shaft: Part): (Part | undefined)[] {
-    const direct = mayTakeShaft(head) ? [undefined] : [];
-    if (!mayTakeAdapter(head)) return direct;
-    const own = this.attached(shaft, "tip");
-    const others =
-      this.allowed < skills.indexOf("bond") ? [] : this.adaptersOf(head).filter((part) => part !== own);
-    return own?.kind === "adapter" ? [...direct, own, ...others] : [...direct, ...others];
+  private joining(chosen: Chosen): Joining {
+    return joiningOf(chosen, this.graph.occupancy, this.graph.work);
   }
 
-  private adaptersOf(head: Part): Part[] {
+  private skillOf(step: string): number {
+    return skills.indexOf(workRow(step, this.graph.work).skill);
+  }
+
+  /** One of each class of adapters that the head takes. */
+  private adaptersOf(head: Part): readonly Part[] {
+    if (this.loose.adapter.length === 0) return this.loose.adapter;
     const number = this.index.classes.head.of(head).class;
     let found = this.adaptersFor.get(number);
     if (!found) {
-      found = this.adapterClasses.filter(
+      found = this.loose.adapter.filter(
         (adapter) => this.index.verdict({ head, adapter }, [], "screw").verdict !== rank.doesNotFit,
       );
       this.adaptersFor.set(number, found);
@@ -138,11 +199,19 @@ export class PairJudge {
     return found;
   }
 
-  private gripsToTry(shaft: Part): Part[] {
-    const own = this.attached(shaft, "butt");
-    const others =
-      this.allowed < skills.indexOf("regrip") ? [] : this.gripClasses.filter((part) => part !== own);
-    return own ? [own, ...others] : others;
+  private onShaft(shaft: Part): OnShaft {
+    let found = this.onShafts.get(shaft);
+    if (!found) {
+      const onTip = this.attached(shaft, "tip");
+      const isGripped = this.graph.occupancy.at(shaft.id, "butt") !== undefined;
+      found = {
+        adapter: onTip?.kind === "adapter" ? onTip : undefined,
+        grip: this.attached(shaft, "butt"),
+        gripSkill: isGripped ? 0 : this.skillOf("grip-on"),
+      };
+      this.onShafts.set(shaft, found);
+    }
+    return found;
   }
 
   private attached(shaft: Part, port: "tip" | "butt"): Part | undefined {
@@ -155,20 +224,7 @@ export class PairJudge {
  * No way can be better than one that asks for no more than joining the parts: what is on the shaft is tried first and loose
  * parts before joined ones, so that those after it leave no more joints alone.
  */
-function isUnbeatable({ ranked }: Way, floor: number): boolean {
+function isUnbeatable({ verdict, skill }: Ranked, floor: number): boolean {
   const bestVerdict = floor === 0 ? rank.fits : rank.fitsWithWork;
-  return ranked.verdict <= bestVerdict && ranked.skill <= floor;
-}
-
-/** Better first by verdict, then by skill, then by joints left alone, then by steps saved. */
-function isBetter(a: Way, b: Way): boolean {
-  const key = ({ route, ranked }: Way) => [
-    ranked.verdict,
-    ranked.skill,
-    route.undoes.length,
-    route.steps.length,
-  ];
-  const [left, right] = [key(a), key(b)];
-  const at = left.findIndex((value, index) => value !== right[index]);
-  return at >= 0 && (left[at] as number) < (right[at] as number);
+  return verdict <= bestVerdict && skill <= floor;
 }

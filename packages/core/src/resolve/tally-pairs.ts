@@ -2,13 +2,15 @@ import { rank } from "../graph/verdict-index.ts";
 import { type Skill, skills } from "../parts/goal.ts";
 import type { Part } from "../parts/part.ts";
 import { type PairAnswer, PairJudge } from "./pair-judge.ts";
-import { rankAnswers } from "./rank-answers.ts";
+import { compareAnswers, rankAnswers } from "./rank-answers.ts";
 import type { ReadyBench } from "./ready-bench.ts";
 
 /** What all pairs of a bench come to: everything is counted, and so much is kept as an answer can use. */
 export interface Tally {
   /** The best clubs, ranked, at most as many as were asked for. */
   clubs: PairAnswer[];
+  /** The worst of the best clubs so far, when there are as many as were asked for: none worse than it need be kept. */
+  lastKept: PairAnswer | undefined;
   clubCount: number;
   /** Clubs that wait for an answer, from which the questions are read. */
   readonly unsettled: PairAnswer[];
@@ -85,13 +87,17 @@ export function clubsOpened({ bySkill }: Tally, from: Skill, upTo: Skill): numbe
   return opened.reduce((sum, count) => sum + count, 0);
 }
 
+/** Lets go of the clubs that cannot be among those asked for, and remembers the last of those that can. */
 function keepBest(tally: Tally, limit: number, unless: number): void {
-  if (tally.clubs.length > unless) tally.clubs = rankAnswers(tally.clubs).slice(0, limit);
+  if (tally.clubs.length <= unless) return;
+  tally.clubs = rankAnswers(tally.clubs).slice(0, limit);
+  if (tally.clubs.length === limit) tally.lastKept = tally.clubs.at(-1);
 }
 
 function emptyTally(): Tally {
   return {
     clubs: [],
+    lastKept: undefined,
     clubCount: 0,
     unsettled: [],
     lacking: [],
@@ -119,7 +125,7 @@ function addFound(tally: Tally, answer: PairAnswer): void {
 
 function addClub(tally: Tally, answer: PairAnswer): void {
   tally.clubCount += 1;
-  tally.clubs.push(answer);
+  if (!tally.lastKept || compareAnswers(answer, tally.lastKept) < 0) tally.clubs.push(answer);
   if (answer.way?.ranked.verdict === rank.unsettled) {
     if (tally.unsettled.length < kept.unsettled) tally.unsettled.push(answer);
   } else tally.settled.add(answer.head.id).add(answer.shaft.id);

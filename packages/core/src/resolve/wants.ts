@@ -75,6 +75,9 @@ class WantJudge {
   private readonly graph: BenchGraph;
   private readonly index: VerdictIndex;
   private readonly bondAllowed: boolean;
+  private readonly here = new Map<string, boolean>();
+  /** Wanted parts by what they state, so that the index meets each of them once. */
+  private readonly imagined = new Map<string, WantedPart>();
   /** What pairs lack, by what tells them apart; null where nothing that could be named would help. */
   private readonly lacks = new Map<string, Omit<RawWant, "completes"> | null>();
 
@@ -160,6 +163,13 @@ class WantJudge {
 
   /** Whether a part that states all of this is on the bench already, so that another would be no help. */
   private isHere(place: Place, needs: Record<string, unknown>): boolean {
+    const key = JSON.stringify([place, needs]);
+    const found = this.here.get(key) ?? this.isAmong(place, needs);
+    this.here.set(key, found);
+    return found;
+  }
+
+  private isAmong(place: Place, needs: Record<string, unknown>): boolean {
     const says = (part: Part, path: string) =>
       JSON.stringify(rawAt(part, path.split("."))) === JSON.stringify(needs[path]);
     return this.graph.at[place].some((part) => Object.keys(needs).every((path) => says(part, path)));
@@ -170,16 +180,23 @@ class WantJudge {
   }
 
   /** The facts that the rules need of a wanted part; nothing when they refuse it. */
-  private needsOf(wanted: WantedPart, place: (part: Part) => Chosen): Record<string, unknown> | undefined {
+  private needsOf(given: WantedPart, place: (part: Part) => Chosen): Record<string, unknown> | undefined {
+    const wanted = this.once(given);
     if (this.index.verdict(place(wanted.part), [], "screw").verdict === rank.doesNotFit) return undefined;
     const open = (part: Part) => this.index.unsettledRules(place(part));
     const unavoidable = open(wanted.part);
     let kept = wanted;
     for (const path of wanted.states) {
-      const less = without(kept, path);
+      const less = this.once(without(kept, path));
       if (open(less.part) <= unavoidable) kept = less;
     }
     return Object.fromEntries(kept.states.map((path) => [path, rawAt(kept.part, path.split("."))]));
+  }
+
+  private once(wanted: WantedPart): WantedPart {
+    const known = this.imagined.get(wanted.part.id) ?? wanted;
+    this.imagined.set(known.part.id, known);
+    return known;
   }
 
   /** The least length that reaches the target without an extension, to the quarter inch below. */
