@@ -1,0 +1,126 @@
+import { judgeDeal, planBench, rules, solvePlan } from "../../../packages/core/dist/index.js";
+import { asSighting, writtenBefore } from "../before.mjs";
+import { gripMinor } from "../ledger.mjs";
+import { asEvidence, asListing, asParts, dateOf } from "../words.mjs";
+import { sellOff } from "./bench-pairs.mjs";
+
+const planEveryDays = 7;
+const boxOfGrips = 3;
+
+/**
+ * Does what the tool says: buys at the price asked where the verdict is to buy, offers the most to pay where it is to offer and
+ * the seller invites offers, asks where it is to ask; once a week it builds and sells by the plan over the whole bench.
+ */
+export function toolPolicy({ seed, catalogue, reference, costs, solver, report = () => {} }) {
+  const before = writtenBefore(seed, catalogue, costs);
+  const evidence = [...before.evidence];
+  const log = new Map(before.sightings.map((each) => [`before ${each.id}`, each]));
+  /** By listing: the day it was asked about, the state of the bench it was last judged at, the offer that was refused. */
+  const notes = new Map();
+  let benchTurn = 0;
+
+  return async ({ day, open, ledger, sales }) => {
+    for (const sale of sales) evidence.push(asEvidence(sale, `own-${evidence.length}`, true));
+    for (const listing of open) note(listing, day);
+    buyWhatIsWorth(day, open, ledger);
+    if (day % planEveryDays === planEveryDays - 1) await buildAndSell(day, ledger);
+  };
+
+  function note(listing, day) {
+    if (!notes.has(listing.id)) {
+      notes.set(listing.id, { askedOn: undefined, judgedAt: -1, offeredMinor: 0 });
+      log.set(listing.id, asSighting(listing, day, "gone"));
+    }
+  }
+
+  function isAnswered({ id, answers }, day) {
+    return answers && notes.get(id).askedOn < day;
+  }
+
+  /** What can be bought tonight, the one that brings most for its money first; after each purchase the rest is judged anew. */
+  function buyWhatIsWorth(day, open, ledger) {
+    let judged = open.flatMap((listing) => judge(listing, day, ledger) ?? []);
+    while (judged.length > 0) {
+      judged.sort((one, other) => other.perEuro - one.perEuro);
+      const [first, ...rest] = judged;
+      judged = rest;
+      if (first.priceMinor + first.listing.postageMinor > ledger.cashMinor()) continue;
+      const thing = ledger.buy(first.listing, first.priceMinor);
+      report({ day, bought: first });
+      if (thing.head?.fault === "crack") ledger.scrap(thing);
+      benchTurn += 1;
+      judged = rest.flatMap(({ listing }) => judge(listing, day, ledger) ?? []);
+    }
+  }
+
+  function judge(listing, day, ledger) {
+    const noted = notes.get(listing.id);
+    const answered = isAnswered(listing, day);
+    const state = `${benchTurn} ${answered}`;
+    if (noted.judgedAt === state) return undefined;
+    noted.judgedAt = state;
+    const said = asListing(listing, answered);
+    const deal = judgeDeal({
+      ...worldNow(day, ledger, listing.id),
+      listing: said,
+    });
+    const most = deal.mostToPay?.amountMinor ?? 0;
+    report({ day, judged: listing, deal });
+    if (deal.verdict === "ask-first") noted.askedOn ??= day;
+    const isOffer = deal.verdict === "offer-up-to" && listing.negotiable && most > noted.offeredMinor;
+    if (deal.verdict !== "buy" && !isOffer) return undefined;
+    if (isOffer) noted.offeredMinor = most;
+    if (isOffer && most < listing.leastMinor) return undefined;
+    const priceMinor = isOffer ? most : listing.askingMinor;
+    return { listing, priceMinor, deal, perEuro: (most - priceMinor) / (priceMinor + listing.postageMinor) };
+  }
+
+  function worldNow(day, ledger, but) {
+    const things = [...ledger.things].map(asParts);
+    const grips = Array.from({ length: boxOfGrips }, (_, at) => ({
+      ...{ id: `box-grip-${at}`, kind: "grip", paid: { amountMinor: gripMinor, currency: "EUR" } },
+      coreDiameterIn: { value: 0.6, source: "catalogue" },
+      deniedFaults: ["grip-worn"],
+    }));
+    const bench = {
+      parts: [...things.flatMap(({ parts }) => parts), ...grips],
+      joints: things.flatMap(({ joints }) => joints),
+      goal: { skill: "bond" },
+    };
+    const sightings = [...log.values()].filter(({ id }) => id !== but);
+    return { bench, rules, reference, catalogue, evidence, sightings, costs, today: dateOf(day) };
+  }
+
+  async function buildAndSell(day, ledger) {
+    if (ledger.things.size === 0) return;
+    const wishes = {
+      ...{ budgetMinor: null, minutes: null, mostOfType: {} },
+      ...{ hours: "at-own-rate", leastPerHourMinor: null },
+    };
+    const options = { seconds: 5, relativeGap: 0.001, now: () => performance.now() };
+    const plan = await planBench({ ...worldNow(day, ledger), wishes }, (model) => solvePlan(model, solver, options));
+    report({ day, plan });
+    for (const action of plan.actions) {
+      if (action.do === "build") buildAs(action, day, ledger);
+      if (action.do === "sell") sellAs(action, day, ledger);
+    }
+    benchTurn += 1;
+  }
+
+  function buildAs({ parts }, day, ledger) {
+    const [head, shaft] = ["head", "shaft"].map((kind) => thingWith(ledger, kind, parts));
+    const from = { head, shaft, ...(shaft.adapter ? {} : { adapter: thingWith(ledger, "adapter", parts) }) };
+    if (ledger.canWork(ledger.minutesForClub(from))) ledger.build(from, day);
+  }
+
+  function sellAs({ parts }, day, ledger) {
+    if (parts.some((id) => id.startsWith("box-grip"))) return;
+    const kinds = ["head", "shaft", "adapter"];
+    const thing = kinds.map((kind) => thingWith(ledger, kind, parts)).find(Boolean);
+    const isPiece = thing.head && thing.shaft && !(parts.includes(thing.head.id) && parts.includes(thing.shaft.id));
+    const sold = isPiece ? ledger.part(thing).find((piece) => kinds.some((kind) => parts.includes(piece[kind]?.id))) : thing;
+    sellOff(sold, ledger, day, costs);
+  }
+}
+
+const thingWith = (ledger, kind, ids) => [...ledger.things].find((thing) => ids.includes(thing[kind]?.id));
