@@ -134,8 +134,13 @@ export interface TuneReply {
 }
 
 /** Asks the server for one thing. Whatever goes wrong comes as an `ApiError`. */
-export async function call<T>(method: string, path: string, body?: unknown): Promise<T> {
-  const reply = await send(method, path, body);
+export async function call<T>(
+  method: string,
+  path: string,
+  body?: unknown,
+  signal?: AbortSignal,
+): Promise<T> {
+  const reply = await send(method, path, body, signal);
   const answer: unknown = await reply.json().catch(() => undefined);
   if (reply.ok) return answer as T;
   const error = (answer as { error?: { code?: string; message?: string; refusals?: Refusal[] } } | undefined)
@@ -147,14 +152,24 @@ export async function call<T>(method: string, path: string, body?: unknown): Pro
   );
 }
 
-async function send(method: string, path: string, body: unknown): Promise<Response> {
-  const init =
-    body === undefined
-      ? { method }
-      : { method, body: JSON.stringify(body), headers: { "content-type": "application/json" } };
+async function send(
+  method: string,
+  path: string,
+  body: unknown,
+  signal: AbortSignal | undefined,
+): Promise<Response> {
+  const init = {
+    method,
+    ...(signal && { signal }),
+    ...(body !== undefined && {
+      body: JSON.stringify(body),
+      headers: { "content-type": "application/json" },
+    }),
+  };
   try {
     return await fetch(path, init);
   } catch {
+    if (signal?.aborted) throw new ApiError("given-up", "Nobody waits for the answer any more");
     throw new ApiError("unreachable", "The bench cannot be reached. Is Ferrule still running?");
   }
 }

@@ -159,6 +159,8 @@ export class FerruleApp extends LitElement {
         return html`<ferrule-listings-view class="view" .display=${display}></ferrule-listings-view>`;
       case "listing":
         return html`<ferrule-listing-view class="view" .display=${display} .sightingId=${route.id} .judged=${this.judged}></ferrule-listing-view>`;
+      case "plan":
+        return html`<ferrule-plan-view class="view"></ferrule-plan-view>`;
       case "books":
         return html`<ferrule-books-view class="view"></ferrule-books-view>`;
       case "sell":

@@ -1,5 +1,6 @@
 import type { Joint } from "@ferrule/core";
 import type { DisplaySettings } from "./display-settings.ts";
+import type { PlanWishes } from "./plan-api.ts";
 import type { JudgeReply } from "./trade-api.ts";
 
 /** The news that components send up; each bubbles out of its shadow root. */
@@ -24,6 +25,8 @@ export interface News {
   readonly "ferrule-unjoin": { readonly id: string };
   /** A form was filled in and every field of it could be read. */
   readonly "ferrule-record": { readonly record: Readonly<Record<string, unknown>> };
+  /** A plan is to be made within these. */
+  readonly "ferrule-wishes": PlanWishes;
   /** An item of a listing is to be added, or taken out. */
   readonly "ferrule-add-item": undefined;
   readonly "ferrule-remove-item": { readonly index: number };

@@ -16,6 +16,7 @@ export type Route =
   | { readonly view: "nowhere" };
 
 const simple = [
+  "plan",
   "wants",
   "questions",
   "exchange",

@@ -5,6 +5,7 @@ type Place = readonly [path: string, word: string];
 
 const places: readonly Place[] = [
   ["/", "Bench"],
+  ["/plan", "Plan"],
   ["/listings", "Listings"],
   ["/wants", "Wants"],
   ["/books", "Books"],
@@ -126,7 +127,8 @@ export class PageHeader extends LitElement {
         }
         li a,
         .toggle {
-          padding: 0 0.5rem;
+          padding: 0 0.35rem;
+          font-size: 0.95rem;
         }
       }
     `,

@@ -1,0 +1,52 @@
+import type { ReactiveController, ReactiveControllerHost } from "lit";
+import { failed } from "./fetched.ts";
+
+/**
+ * The answer to the latest of many questions, as a slider asks them: each waits a moment for the next, gives up the one that
+ * is under way, and what was answered before stays until the new answer is there.
+ */
+export class LatestAnswer<T> implements ReactiveController {
+  value: T | undefined;
+  trouble: string | undefined;
+  isAsking = false;
+  readonly #host: ReactiveControllerHost;
+  readonly #pauseMs: number;
+  #soon: ReturnType<typeof setTimeout> | undefined;
+  #underWay: AbortController | undefined;
+
+  constructor(host: ReactiveControllerHost, pauseMs: number) {
+    this.#host = host;
+    this.#pauseMs = pauseMs;
+    host.addController(this);
+  }
+
+  hostDisconnected(): void {
+    clearTimeout(this.#soon);
+    this.#underWay?.abort();
+  }
+
+  /** Asks once nothing else has been asked for a moment. */
+  askSoon(question: (signal: AbortSignal) => Promise<T>): void {
+    this.#set({ isAsking: true });
+    clearTimeout(this.#soon);
+    this.#soon = setTimeout(() => void this.ask(question), this.#pauseMs);
+  }
+
+  async ask(question: (signal: AbortSignal) => Promise<T>): Promise<void> {
+    clearTimeout(this.#soon);
+    this.#underWay?.abort();
+    const now = new AbortController();
+    this.#underWay = now;
+    this.#set({ isAsking: true });
+    const answer = await question(now.signal).then(
+      (value) => ({ value, trouble: undefined }),
+      (error: unknown) => ({ trouble: `${failed(error).message}.` }),
+    );
+    if (!now.signal.aborted) this.#set({ ...answer, isAsking: false });
+  }
+
+  #set(change: Partial<Pick<LatestAnswer<T>, "value" | "trouble" | "isAsking">>): void {
+    Object.assign(this, change);
+    this.#host.requestUpdate();
+  }
+}

@@ -1,0 +1,57 @@
+import type { Part, PlanAction } from "@ferrule/core";
+
+export type Role = "head" | "adapter" | "shaft" | "grip";
+
+/** A part in a club of the plan, and where it comes from. */
+export interface RolePart {
+  readonly role: Role;
+  /** Null where it is still to be found. */
+  readonly id: string | null;
+  readonly part: Part | undefined;
+  /** The listing it is bought with. */
+  readonly sighting: string | undefined;
+}
+
+const roles: readonly Role[] = ["head", "adapter", "shaft", "grip"];
+
+/** The parts of a club that is built, or waited for, from the head to the grip. */
+export function clubRoles(
+  action: PlanAction,
+  parts: ReadonlyMap<string, Part>,
+  boughtWith: ReadonlyMap<string, string>,
+): RolePart[] {
+  const found = action.parts.flatMap((id): RolePart[] => {
+    const part = parts.get(id);
+    const role = part?.kind ?? kindInName(id);
+    const sighting = boughtWith.get(id);
+    return isRole(role) ? [{ role, id, part, sighting }] : [];
+  });
+  const missing = action.waitsFor ? missingRoles(found) : [];
+  return [...found, ...missing].sort((one, other) => roles.indexOf(one.role) - roles.indexOf(other.role));
+}
+
+/** Which listing each bought part comes with. */
+export function boughtParts(actions: readonly PlanAction[]): Map<string, string> {
+  return new Map(
+    actions
+      .filter((action) => action.do === "buy")
+      .flatMap(({ parts, sightings: [sighting] }) =>
+        sighting === undefined ? [] : parts.map((id) => [id, sighting] as const),
+      ),
+  );
+}
+
+/** Parts of a listing are named for their kind: "offer-L41-head", "offer-L41-shaft-2". */
+function kindInName(id: string): string | undefined {
+  return /-([a-z]+)(?:-\d+)?$/.exec(id)?.[1];
+}
+
+const isRole = (role: string | undefined): role is Role => roles.some((one) => one === role);
+
+/** A club has to have a head, a shaft and a grip; an adapter may be what is waited for where those are there. */
+function missingRoles(found: readonly RolePart[]): RolePart[] {
+  const has = (role: Role) => found.some((one) => one.role === role);
+  const absent = roles.filter((role) => role !== "adapter" && !has(role));
+  const wanted: readonly Role[] = absent.length > 0 ? absent : ["adapter"];
+  return wanted.map((role) => ({ role, id: null, part: undefined, sighting: undefined }));
+}
