@@ -107,7 +107,7 @@ export { type Hit, hitSchema, type Watch, watchSchema } from "./plan/watch.ts";
 export { type Match, type WatchIndex, watchIndex } from "./plan/watch-index.ts";
 export { type WantValue, wantValues } from "./plan/watch-values.ts";
 export { type ReadyBench, readyBench } from "./resolve/ready-bench.ts";
-export { clubsForHead, type ResolveResult, resolveBench } from "./resolve/resolve-bench.ts";
+export { clubsAndWants, clubsForHead, type ResolveResult, resolveBench } from "./resolve/resolve-bench.ts";
 export type { Club, NearMiss, Question, Resolution, Want, WorkStep } from "./resolve/result.ts";
 export { rules } from "./rules/index.ts";
 export type { Rule } from "./rules/rule.ts";

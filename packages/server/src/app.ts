@@ -78,7 +78,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const models = openReadyModels(tables);
   const logFailure = (error: unknown) => app.log.error(error);
   const world = { bench: stored, costs, models, reference, today };
-  const watchlist = openWatchlist({ ...world, tables, answers }, threads, logFailure);
+  const watchlist = openWatchlist({ ...world, tables }, threads, logFailure);
   const bench: Bench = { ...stored, sightings: notingShelf(stored.sightings, watchlist.note) };
   const trade = openTrade(tables, costs, models, today);
   const plans = openPlans(world, threads);

@@ -1,8 +1,8 @@
-import { isDeepStrictEqual } from "node:util";
 import type { Sighting } from "@ferrule/core";
 import { newId } from "../bench/new-id.ts";
 import type { Tables } from "../store/tables.ts";
 import type { FailedRow, JudgedRow, RowToJudge } from "../threads/judge-rows.ts";
+import { correctionOf } from "../trade/judge-listing.ts";
 import type { Watchlist } from "../watch/watchlist.ts";
 
 /** The log for as long as one batch runs: what was in it of the same words on the same day, and what comes into it. */
@@ -85,10 +85,6 @@ function sightingOf(
     verdict,
     ...defined({ place, roundTripKm, mostToPay: mostToPay ?? undefined }),
   } as Sighting;
-}
-
-function correctionOf(sighting: Sighting | undefined): Sighting["listing"] | undefined {
-  return isDeepStrictEqual(sighting?.listing, sighting?.read) ? undefined : sighting?.listing;
 }
 
 function defined<T extends object>(fields: T): Partial<T> {

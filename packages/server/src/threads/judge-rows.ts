@@ -8,7 +8,7 @@ import {
   rules,
   watchIndex,
 } from "@ferrule/core";
-import type { FoundMatch } from "../watch/watchlist.ts";
+import type { FoundMatch } from "../watch/kept-hits.ts";
 import type { ThreadPort } from "./thread.ts";
 import type { RowsTask } from "./thread-task.ts";
 

@@ -75,7 +75,7 @@ function hear(tools: WorldTools, request: JudgeRequest, today: string): Outcome<
 }
 
 /** What the user made of the words, where that differs from what was read. */
-function correctionOf(sighting: Sighting | undefined): Listing | undefined {
+export function correctionOf(sighting: Sighting | undefined): Listing | undefined {
   return isDeepStrictEqual(sighting?.listing, sighting?.read) ? undefined : sighting?.listing;
 }
 

@@ -23,9 +23,16 @@ export function watchedThings(wants: readonly Want[], kept: readonly KeptWatch[]
   return [...ofBench, ...byHand];
 }
 
+const wantStem = "want-";
+
+/** Ids that only wants of the bench have. */
+export function isWantId(id: string): boolean {
+  return id.startsWith(wantStem);
+}
+
 /** The same for the same want, whatever else is on the bench; a want's own id is too long to name it by. */
 export function watchIdOf({ id }: Want): string {
-  return `want-${createHash("sha256").update(id).digest("hex").slice(0, 16)}`;
+  return `${wantStem}${createHash("sha256").update(id).digest("hex").slice(0, 16)}`;
 }
 
 function wantOf({ id, kind, needs, text }: Watch): Want {

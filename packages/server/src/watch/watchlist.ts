@@ -1,6 +1,4 @@
 import {
-  type Hit,
-  modelFinder,
   type Part,
   type Sighting,
   searchWords,
@@ -8,24 +6,27 @@ import {
   titleOfPart,
   type Want,
   type Watch,
-  type WatchIndex,
-  watchIndex,
 } from "@ferrule/core";
-import type { Answers } from "../bench/answers.ts";
-import { mergePatch } from "../bench/merge-patch.ts";
-import { newId } from "../bench/new-id.ts";
 import { done, type Outcome, problem } from "../errors.ts";
 import { wishesOf } from "../plan/plans.ts";
-import type { DocumentTable } from "../store/document-table.ts";
 import type { KeptHit } from "../store/hits.ts";
 import type { Tables } from "../store/tables.ts";
 import type { ThreadPool } from "../threads/thread-pool.ts";
 import type { ValuedWant } from "../threads/value-wants.ts";
 import type { Waiting } from "../threads/waiting-for.ts";
-import { type WorldTools, worldOf } from "../trade/world.ts";
-import { type Watched, watchedThings } from "./bench-watches.ts";
-import { watchRefusals } from "./hand-watch.ts";
-import { openWantValues } from "./want-values.ts";
+import { worldOf } from "../trade/world.ts";
+import type { Watched } from "./bench-watches.ts";
+import { type FoundMatch, keepHits, type SeenHit, seenHit } from "./kept-hits.ts";
+import {
+  addWatch,
+  changeWatch,
+  type NewWatch,
+  notWatched,
+  removeWatch,
+  type WatchChange,
+} from "./kept-watches.ts";
+import { openWantValues, type WantValues } from "./want-values.ts";
+import { openWatchDesks, type WatchDesks, type WatchTools } from "./watch-desk.ts";
 
 export interface WatchEntry {
   readonly watch: Watch;
@@ -39,23 +40,10 @@ export interface WatchEntry {
   readonly hits: number;
 }
 
-export interface SeenHit extends Hit {
-  /** What was wanted, and the words of the listing. */
-  readonly wanted: string;
-  readonly text: string;
-  readonly asking: Sighting["listing"]["asking"];
-  readonly verdict: NonNullable<Sighting["verdict"]> | null;
-}
-
-/** A change of what the user says about something that is watched; null takes it back. */
-export type WatchChange = {
-  readonly [Key in "pinned" | "muted" | "capMinor" | "place" | "note"]?: Watch[Key] | null;
-};
-
 /** What is wanted, and what has turned up of it. */
 export interface Watchlist {
   entries(): { readonly entries: WatchEntry[]; readonly upToDate: boolean };
-  add(watch: Omit<Watch, "id"> & { readonly id?: string }): Outcome<Watch>;
+  add(watch: NewWatch): Outcome<Watch>;
   change(id: string, change: WatchChange): Outcome<Watch>;
   remove(id: string): Outcome<Watch>;
   /** Everything that is watched, for matching many listings elsewhere. */
@@ -68,116 +56,90 @@ export interface Watchlist {
   deal(id: string, isDealtWith: boolean): Outcome<SeenHit>;
 }
 
-/** What was found of a watched thing in a listing. */
-export interface FoundMatch {
-  readonly watch: string;
-  readonly item: number;
-  readonly priceMinor: number | null;
-}
-
-export interface WatchTools extends WorldTools {
+/** What everything below looks things up in. */
+interface Book {
   readonly tables: Tables;
-  readonly answers: Answers;
+  readonly desks: WatchDesks;
+  readonly values: WantValues;
 }
-
-const clubsShown = 20;
 
 export function openWatchlist(
   tools: WatchTools,
   pool: ThreadPool,
   onFailure: (error: unknown) => void,
 ): Watchlist {
-  const { tables, bench, answers, costs, models } = tools;
-  const watched = () => {
-    const answer = answers.resolve(bench.goal());
-    const kept = tables.watches.all().map(({ value }) => value);
-    return watchedThings(answer.ok ? answer.value.wants : [], kept);
-  };
-  const world = () => {
-    const made = worldOf(tools, {}, "The wants cannot be valued");
-    return made.ok ? { ...made.value, wishes: wishesOf({}) } : undefined;
-  };
-  const stampOf = (...more: readonly Pick<DocumentTable<never>, "changes">[]) =>
-    JSON.stringify([bench.stamp(), tables.stampOf(...more), bench.goal(), costs.read(), tools.today()]);
-  const stamp = () => stampOf(tables.evidence, tables.sightings, tables.models, tables.watches);
-  const values = openWantValues({ stamp, world, watched }, pool, onFailure);
-  let index: { readonly stamp: string; readonly find: WatchIndex; readonly watched: Watched[] } | undefined;
-  const ready = () => {
-    const now = stampOf(tables.models, tables.watches);
-    if (index?.stamp === now) return index;
-    const things = watched();
-    const find = watchIndex(
-      things.map(({ watch }) => watch),
-      modelFinder(models.all()),
-      costs.read(),
-    );
-    index = { stamp: now, find, watched: things };
-    return index;
-  };
-  const keep = (sighting: Sighting, matches: readonly FoundMatch[]) => {
-    if (sighting.outcome !== "open") return;
-    const things = new Map(ready().watched.map((each) => [each.watch.id, each]));
-    const known = values.known();
-    keepHits(tables, sighting, matches, (id) => {
-      const thing = things.get(id);
-      return thing && { text: thing.watch.text, clubs: clubsOf(thing.want, known, tables) };
-    });
-  };
-  const seen = (hit: KeptHit): SeenHit | undefined => {
-    const sighting = tables.sightings.get(hit.sighting)?.value;
-    if (sighting === undefined) return undefined;
-    const thing = ready().watched.find(({ watch }) => watch.id === hit.watch);
-    const cap = thing && capOf(thing, values.known());
-    return seenHit(hit, sighting, cap ?? null);
-  };
-  const seenHits = () => tables.hits.all().flatMap((hit) => seen(hit) ?? []);
+  const { tables, models } = tools;
+  const desks = openWatchDesks(tools);
+  const values = openWantValues(valuesSource(tools, desks), pool, onFailure);
+  const book: Book = { tables, desks, values };
+  const watched = () => desks.ready().watched;
   return {
     entries: () => {
-      const { values: known, isUpToDate } = values.read();
-      const open = seenHits().filter(({ isDealtWith }) => !isDealtWith);
+      const { isUpToDate } = values.read();
+      const open = seenHits(book).filter(({ isDealtWith }) => !isDealtWith);
       const catalogue = models.all();
-      const entries = ready().watched.map((thing): WatchEntry => {
-        const { watch, want } = thing;
-        const value = known.get(want.id);
-        return {
-          watch,
-          worthMinor: value?.worthMinor ?? null,
-          capMinor: capOf(thing, known),
-          clubs: clubsOf(want, known, tables),
-          search: searchWords(want, catalogue),
-          waiting: value?.waiting ?? null,
-          hits: open.filter((hit) => hit.watch === watch.id).length,
-        };
-      });
+      const entries = watched().map((thing) => ({
+        ...entryOf(thing, book, open),
+        search: searchWords(thing.want, catalogue),
+      }));
       return { entries: entries.sort(inOrder), upToDate: isUpToDate };
     },
     add: (given) => tables.together(() => addWatch(tables, given)),
     change: (id, change) =>
       tables.together(() => {
-        const thing = ready().watched.find(({ watch }) => watch.id === id);
+        const thing = watched().find(({ watch }) => watch.id === id);
         return thing ? changeWatch(tables, thing.watch, change) : notWatched(id);
       }),
     remove: (id) => tables.together(() => removeWatch(tables, id)),
-    watches: () => ready().watched.map(({ watch }) => watch),
+    watches: () => watched().map(({ watch }) => watch),
     note: (sighting) => {
-      const matches = ready().find(sighting.listing, sighting.place);
-      keep(
-        sighting,
-        matches.map(({ watch, ...rest }) => ({ ...rest, watch: watch.id })),
-      );
+      if (sighting.outcome !== "open") return;
+      const matches = desks.ready().find(sighting.listing, sighting.place);
+      const found = matches.map(({ watch, ...rest }) => ({ ...rest, watch: watch.id }));
+      tables.together(() => keep(book, sighting, found));
     },
-    keep,
+    keep: (sighting, matches) => keep(book, sighting, matches),
     hits: (all) => {
-      const hits = seenHits().filter(({ isDealtWith }) => all || !isDealtWith);
+      const hits = seenHits(book).filter(({ isDealtWith }) => all || !isDealtWith);
       return hits.sort((one, other) => Number(one.isDealtWith) - Number(other.isDealtWith));
     },
     deal: (id, isDealtWith) => {
       const hit = tables.hits.get(id);
       const changed = hit && { ...hit, isDealtWith };
       if (changed) tables.hits.replace(changed);
-      const shown = changed && seen(changed);
+      const shown = changed && seen(changed, book);
       return shown ? done(shown) : problem("not-found", `There is no hit "${id}"`);
     },
+  };
+}
+
+function valuesSource(tools: WatchTools, desks: WatchDesks) {
+  const { evidence, sightings, models, watches } = tools.tables;
+  return {
+    stamp: () => desks.stampOf(evidence, sightings, models, watches),
+    world: () => {
+      const made = worldOf(tools, {}, "The wants cannot be valued");
+      return made.ok ? { ...made.value, wishes: wishesOf({}) } : undefined;
+    },
+    watched: () => desks.ready().watched,
+  };
+}
+
+function entryOf(
+  thing: Watched,
+  { tables, values }: Book,
+  open: readonly SeenHit[],
+): Omit<WatchEntry, "search"> {
+  const { watch, want } = thing;
+  const known = values.known();
+  const value = known.get(want.id);
+  return {
+    watch,
+    worthMinor: value?.worthMinor ?? null,
+    capMinor: capOf(thing, known),
+    clubs: clubsOf(want, known, tables),
+    waiting: value?.waiting ?? null,
+    hits: open.filter((hit) => hit.watch === watch.id).length,
   };
 }
 
@@ -192,6 +154,8 @@ function inOrder(one: WatchEntry, other: WatchEntry): number {
   return place(one) - place(other) || worth(other) - worth(one) || (one.watch.id < other.watch.id ? -1 : 1);
 }
 
+const clubsShown = 20;
+
 /** The clubs that the plan would build with it, then others that it would complete. */
 function clubsOf({ id, completes }: Want, values: ReadonlyMap<string, ValuedWant>, tables: Tables): string[] {
   const part = (name: string | null) => (name === null ? undefined : tables.parts.get(name)?.value);
@@ -204,67 +168,23 @@ function clubsOf({ id, completes }: Want, values: ReadonlyMap<string, ValuedWant
   return [...new Set([...(values.get(id)?.clubs ?? []), ...others])].slice(0, clubsShown);
 }
 
-function addWatch(tables: Tables, given: Omit<Watch, "id"> & { readonly id?: string }): Outcome<Watch> {
-  const isTaken = (id: string) => tables.watches.get(id) !== undefined || id.startsWith("want-");
-  if (given.id !== undefined && isTaken(given.id))
-    return problem("id-taken", `Something is watched under the id "${given.id}" already`);
-  const watch: Watch = { ...given, id: given.id ?? newId("watch", isTaken), by: "hand" };
-  const refusals = watchRefusals(watch);
-  if (refusals.length > 0) return problem("bad-request", "This cannot be watched for", refusals);
-  tables.watches.insert(watch);
-  return done(watch);
+function keep({ tables, desks, values }: Book, sighting: Sighting, matches: readonly FoundMatch[]): void {
+  const known = values.known();
+  const { watched } = desks.ready();
+  keepHits(tables, sighting, matches, (id) => {
+    const thing = watched.find(({ watch }) => watch.id === id);
+    return thing && { text: thing.watch.text, clubs: clubsOf(thing.want, known, tables) };
+  });
 }
 
-/** Of a want of the bench only what the user says of it is kept: the want itself is made of the bench each time. */
-function changeWatch(tables: Tables, watch: Watch, change: WatchChange): Outcome<Watch> {
-  const changed = mergePatch(watch, change) as Watch;
-  const { kind: _kind, needs: _needs, text: _text, ...marks } = changed;
-  const kept = changed.by === "hand" ? changed : { ...marks, by: "bench" as const };
-  if (tables.watches.get(watch.id)) tables.watches.replace(watch.id, kept);
-  else tables.watches.insert(kept);
-  return done(changed);
+function seen(hit: KeptHit, { tables, desks, values }: Book): SeenHit | undefined {
+  const sighting = tables.sightings.get(hit.sighting)?.value;
+  if (sighting === undefined) return undefined;
+  const thing = desks.ready().watched.find(({ watch }) => watch.id === hit.watch);
+  return seenHit(hit, sighting, thing ? capOf(thing, values.known()) : null);
 }
 
-function removeWatch(tables: Tables, id: string): Outcome<Watch> {
-  const kept = tables.watches.get(id)?.value;
-  if (kept?.by !== "hand") return notWatched(id, " by hand");
-  tables.watches.remove(id);
-  return done(kept);
-}
-
-function notWatched(id: string, how = ""): Outcome<never> {
-  return problem("not-found", `Nothing is watched${how} under the id "${id}"`);
-}
-
-/** What a sighting hits now takes the place of what it hit before; what has been dealt with stays dealt with. */
-function keepHits(
-  tables: Tables,
-  { id, seenOn }: Sighting,
-  matches: readonly FoundMatch[],
-  tell: (watch: string) => Pick<KeptHit, "text" | "clubs"> | undefined,
-): void {
-  const before = tables.hits.ofSighting(id);
-  const isSame = (hit: KeptHit, match: FoundMatch) => hit.watch === match.watch && hit.item === match.item;
-  for (const hit of before)
-    if (!hit.isDealtWith && !matches.some((match) => isSame(hit, match))) tables.hits.remove(hit.id);
-  for (const match of matches) {
-    const known = before.find((hit) => isSame(hit, match));
-    const told = tell(match.watch);
-    if (known) tables.hits.replace({ ...known, ...told, priceMinor: match.priceMinor });
-    else if (told) tables.hits.add({ ...match, ...told, sighting: id, on: seenOn, isDealtWith: false });
-  }
-}
-
-/** What has become of the listing deals with its hits too. */
-function seenHit(hit: KeptHit, sighting: Sighting, capMinor: number | null): SeenHit {
-  const { text: wanted, priceMinor, ...rest } = hit;
-  return {
-    ...rest,
-    wanted,
-    isDealtWith: hit.isDealtWith || sighting.outcome !== "open",
-    overMinor: priceMinor === null || capMinor === null ? null : priceMinor - capMinor,
-    text: sighting.text,
-    asking: sighting.listing.asking,
-    verdict: sighting.verdict ?? null,
-  };
+/** Hits of listings that are still in the log. */
+function seenHits(book: Book): SeenHit[] {
+  return book.tables.hits.all().flatMap((hit) => seen(hit, book) ?? []);
 }
