@@ -1,12 +1,13 @@
 import { availableParallelism } from "node:os";
 import type { Listing } from "@ferrule/core";
 import { done, type Outcome, problem } from "../errors.ts";
-import type { BatchState, GivenRow, KeptBatch, RowResult } from "../store/batches.ts";
+import type { GivenRow, KeptBatch, RowResult } from "../store/batches.ts";
 import type { Tables } from "../store/tables.ts";
 import type { ThreadPool } from "../threads/thread-pool.ts";
 import { type WorldTools, worldOf } from "../trade/world.ts";
 import type { Watchlist } from "../watch/watchlist.ts";
 import { openBatchBook } from "./batch-book.ts";
+import { openBatchQueue } from "./batch-queue.ts";
 import { type BatchRun, runBatch } from "./run-batch.ts";
 
 export interface BatchRow extends RowResult {
@@ -43,33 +44,9 @@ export function openBatches(
 ): Batches {
   const { tables, watchlist } = tools;
   const { batches } = tables;
-  const waiting: string[] = [];
-  let isClosing = false;
-  let running: { readonly id: string; readonly run: BatchRun; readonly ended: Promise<void> } | undefined;
   const found = (id: string): Outcome<KeptBatch> => {
     const batch = batches.get(id);
     return batch ? done(batch) : problem("not-found", `There is no batch "${id}"`);
-  };
-  const next = () => {
-    const id = running === undefined ? waiting.shift() : undefined;
-    if (id === undefined) return;
-    const run = start(id);
-    const ended = run.ended
-      .then(
-        () => finish(id, batches.open(id).length === 0 ? "done" : "stopped"),
-        (error: unknown) => {
-          onFailure(error);
-          finish(id, "stopped");
-        },
-      )
-      .catch(onFailure);
-    running = { id, run, ended };
-  };
-  const finish = (id: string, state: BatchState) => {
-    running = undefined;
-    if (isClosing) return;
-    batches.setState(id, state);
-    next();
   };
   const start = (id: string): BatchRun => {
     const book = openBatchBook(tables, watchlist, id, tools.today());
@@ -78,10 +55,7 @@ export function openBatches(
     const task = { do: "rows", world: world.value, watches: watchlist.watches() } as const;
     return runBatch(pool, task, book.open(), Math.min(threadsMost, availableParallelism()), book.enter);
   };
-  const begin = (id: string) => {
-    waiting.push(id);
-    next();
-  };
+  const queue = openBatchQueue(batches, start, onFailure);
   return {
     all: () => batches.all(),
     get: (id, limit) => {
@@ -90,37 +64,25 @@ export function openBatches(
     },
     add: (rows, name = `${rows.length} listings`) => {
       const batch = tables.together(() => batches.add(name, tools.today(), rows));
-      begin(batch.id);
+      queue.begin(batch.id);
       return batch;
     },
     stop: async (id) => {
-      const place = waiting.indexOf(id);
-      if (place >= 0) {
-        waiting.splice(place, 1);
-        batches.setState(id, "stopped");
-      } else if (running?.id === id) {
-        const { run, ended } = running;
-        run.stop();
-        await ended;
-      }
+      await queue.stop(id);
       return found(id);
     },
     resume: (id) => {
       const batch = found(id);
       if (!batch.ok || batch.value.state !== "stopped") return batch;
       batches.setState(id, "running");
-      begin(id);
+      queue.begin(id);
       return found(id);
     },
     goOn: () => {
       const open = batches.all().filter(({ state }) => state === "running");
-      for (const { id } of open.reverse()) begin(id);
+      for (const { id } of open.reverse()) queue.begin(id);
     },
-    close: async () => {
-      isClosing = true;
-      waiting.length = 0;
-      await running?.ended;
-    },
+    close: () => queue.close(),
   };
 }
 
