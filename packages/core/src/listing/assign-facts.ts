@@ -36,7 +36,7 @@ function sentenceAt(plain: string, at: number): Stretch {
 }
 
 /** With the fields that the words before have given already. */
-type SheetSoFar = Sheet & { readonly saidBefore: ReadonlySet<string> };
+type SheetSoFar = Sheet & { readonly saidBefore: ReadonlySet<string>; readonly all: readonly Mention[] };
 
 const ofEach: ReadonlySet<string> = new Set(["hand", "flex", "shaftMaterial"]);
 
@@ -47,6 +47,20 @@ function endsTightList({ items, saidBefore }: SheetSoFar, { field, start }: Ment
   return items.every(
     ({ first, kind }, at) => isHeadLike(kind) && (at === 0 || first - (items[at - 1]?.last ?? 0) <= 14),
   );
+}
+
+/** "Left handed 7 iron and putter": before things joined by "and", a hand is the hand of each that has none of its own. */
+function beginsPair({ items, plain }: SheetSoFar, { field, start, end }: Mention, later: readonly Mention[]) {
+  const [first, second] = items;
+  if (field !== "hand" || !first || !second || items.length > 3) return false;
+  const touching = start < first.first && /^[\s-]*$/u.test(plain.slice(end, first.first));
+  const joined = items.every(
+    ({ first: from, kind }, at) =>
+      isHeadLike(kind) &&
+      (at === 0 ||
+        /^ ?(?:,|and|&|\+|und|et|y|og|och|en)? ?(?:an? )?$/u.test(plain.slice(items[at - 1]?.last, from))),
+  );
+  return touching && joined && !later.some((other) => other.field === "hand" && other.start > start);
 }
 
 /** Whether a fact is said of all the things at once. */
@@ -66,7 +80,9 @@ function isOfAll(sheet: SheetSoFar, mention: Mention, clauses: readonly Stretch[
   const words = plain.slice(Math.max(0, mention.start - 12), mention.end);
   if (
     mention.field === "cover" &&
-    /(?:with|inc|including|all|\+|and|&) (?:the |matching |original |head)*\p{L}*covers$/u.test(words)
+    /(?:with|inc|including|all|no|without|\+|and|&) (?:the |any |matching |original |head)*\p{L}*covers$/u.test(
+      words,
+    )
   )
     return true;
   const sentence = sentenceAt(plain, mention.start);
@@ -77,7 +93,7 @@ function isOfAll(sheet: SheetSoFar, mention: Mention, clauses: readonly Stretch[
     return true;
   // A hand in a sentence of its own is the hand of all: "Right handed."
   const alone = !items.some(({ first, last }) => isWithin(sentence, first) || isWithin(sentence, last - 1));
-  if (endsTightList(sheet, mention)) return true;
+  if (endsTightList(sheet, mention) || beginsPair(sheet, mention, sheet.all)) return true;
   if (!alone) return false;
   if (mention.field === "hand") return true;
   const hasHand = /(?<![\p{L}])(?:rh|lh|right|left)(?![\p{L}])/u.test(
@@ -91,16 +107,31 @@ function underHeading(items: readonly ItemDraft[], { heading }: ItemDraft, at: n
   return heading !== null && at < heading ? items.filter((other) => other.heading === heading) : [];
 }
 
+/** "Grooves worn on the 56", "an adapter comes with the 9": the club that a fact names by its loft or its number. */
+function numberedAt(able: readonly ItemDraft[], plain: string, { end }: Mention): ItemDraft | undefined {
+  const said =
+    /^[^.;,\n\d]{0,16}(?<![\p{L}])(?:on|in|with|to) the (\d{1,2}(?:\.5)?|[psagl]w)(?![\p{L}\d])/u.exec(
+      plain.slice(end, end + 30),
+    )?.[1];
+  if (said === undefined || able.length < 2) return undefined;
+  return able.find(
+    ({ loft, number, numberSaid }) =>
+      loft?.value === Number(said) || (number?.value ?? numberSaid) === said.toUpperCase(),
+  );
+}
+
 const comesWith: ReadonlySet<string> = new Set(["cover", "wrench", "adapter"]);
 
 /** The items that a fact is said of: all, or the one whose words it stands in, or the nearest that can have it. */
 function ownersOf(sheet: SheetSoFar, mention: Mention, clauses: readonly Stretch[]): ItemDraft[] {
-  const able = sheet.items.filter(({ kind }) => canHave(kind, mention));
+  const able = sheet.items.filter(({ kind }) => canHave(kind, mention) || isOnShaft(kind, mention));
   if (able.length === 0) return [];
   const repeated = sheet.items.find(({ again }) => again.some((stretch) => isWithin(stretch, mention.start)));
   if (repeated && able.includes(repeated)) return [repeated];
   if (isOfAll(sheet, mention, clauses)) return able;
   const about = itemsAbout(sheet.items, mention.start);
+  const named = numberedAt(able, sheet.plain, mention);
+  if (named) return [named];
   const inside = about.filter((item) => able.includes(item));
   if (inside.length > 0)
     return [...new Set(inside.flatMap((item) => [item, ...underHeading(able, item, mention.start)]))];
@@ -117,6 +148,15 @@ function isForeign({ absorbed, foreign }: Sheet, mention: Mention): boolean {
   return foreign.some(at) || absorbed.some(at);
 }
 
+/** A dent of no said place, where the thing is a shaft. */
+const isOnShaft = (kind: ItemDraft["kind"], mention: Mention) =>
+  kind === "shaft" && mention.field === "fault" && mention.onShaft !== undefined;
+
+const ofOwner = ({ kind }: ItemDraft, mention: Mention): Mention =>
+  kind === "shaft" && mention.field === "fault" && mention.onShaft
+    ? { ...mention, value: mention.onShaft }
+    : mention;
+
 /** Gives each fact to the items it is said of. */
 export function assignFacts(sheet: Sheet, mentions: readonly Mention[]): Map<ItemDraft, Mention[]> {
   const clauses = clausesOf(sheet.plain);
@@ -124,7 +164,8 @@ export function assignFacts(sheet: Sheet, mentions: readonly Mention[]): Map<Ite
   const facts = new Map<ItemDraft, Mention[]>(sheet.items.map((item) => [item, []]));
   for (const mention of mentions) {
     if (isForeign(sheet, mention)) continue;
-    for (const owner of ownersOf({ ...sheet, saidBefore }, mention, clauses)) facts.get(owner)?.push(mention);
+    for (const owner of ownersOf({ ...sheet, saidBefore, all: mentions }, mention, clauses))
+      facts.get(owner)?.push(ofOwner(owner, mention));
     saidBefore.add(mention.field);
   }
   return facts;

@@ -4,7 +4,7 @@ const negators =
   setOf(`no not never without w/o zero nil none nothing free neither nor minus less missing lost excluding excl lacks
   lacking isn't isnt aren't arent wasn't wasnt doesn't doesnt don't dont didn't didnt hasn't hasnt haven't havent can't cant cannot
   couldn't couldnt won't wont nae devoid sans aucun aucune pas ni kein keine keinen keiner keinerlei ohne nicht sin ningun
-  ninguna senza nessun nessuna geen zonder niet inga ingen inte utan sem nao`);
+  ninguna senza nessun nessuna geen zonder niet inga ingen inte utan uten ikke ingenting sem nao nor niente nessuna ej heller`);
 const counting = setOf(
   "a an one some single small slight tiny few minor light couple two three little odd bit",
 );

@@ -16,19 +16,20 @@ export type Damage =
   | "split";
 
 const crack =
-  "(?:cracks?|cracked|crackd|cracs|craks?|haarrisse?|fractures?|fractured|riss|risse|gerissen|gebrochen|fissures?|fissuree?|felee?|grietas?|agrietad[oa]|crepe|crepa|scheur(?:tje)?s?|spricka|sprickor)";
-const scratch = `(?:${withTypos("scratch")}(?:es|ed|s|y)?|scrapes?|scraped|kratzern?|verkratzt|rayures?|raye|aranazos?|araazos|rayaduras?|rayones?|graffi?|krassen?|repor|repa)`;
+  "(?:(?:haar)?risse?|(?:haar)?scheur(?:tje)?s?|(?:har)?sprickor|sprekk(?:er)?|revner?|cracks?|cracked|crackd|cracs|craks?|haarrisse?|fractures?|fractured|riss|risse|gerissen|gebrochen|fissures?|fissuree?|felee?|grietas?|agrietad[oa]|crepe|crepa|scheur(?:tje)?s?|spricka|sprickor)";
+const scratch = `(?:${withTypos("scratch")}(?:es|ed|s|y)?|scrapes?|scraped|kratzern?|verkratzt|rayures?|raye|aranazos?|araazos|rayaduras?|rayones?|graffi?|kras(?:sen|jes?)?|repor|repa|ripe?r|skrammer|ridser?|eraflures?|griffures?|kratzerchen|schrammen?)`;
 const dent =
-  "(?:dents?|dints?|dinted|dented|dings?|dinged|dinks?|dinked|dinged-up|dellen?|beulen?|eindellungen|bosses?|coups?(?=\\s+sur)|abolladuras?|golpes?|ammaccatur[ae]|deuk(?:je|en)?s?|bucklor|buckla)";
+  "(?:dents?|dints?|dinted|dented|dings?|dinged|dinks?|dinked|dinged-up|dellen?|beulen?|eindellungen|bosses?|coups?(?=\\s+sur)|abolladuras?|golpes?|ammaccatur[ae]|deuk(?:je|en)?s?|bucklor|buckla|bulke?r?|buler?|bosse|enfoncements?|bollos?|dellchen)";
 const rattle = `(?:${withTypos("rattle", ["battle", "rattan"])}[sd]?|rattling|rattly|klappern?|klappert|rasselt|rasseln|scheppert|cliquetis|sonajeo|rammelt?)`;
 const grip = `(?:${withTypos("grip", ["trip", "grin", "grit", "grid"])}s?|griff|griffe)`;
 const worn =
   "(?:worn(?:\\s+(?:out|smooth|down))?|perished|slippy|slippery|shiny|smooth|hard|tatty|split|torn|ripped|shot|gone|past\\s+(?:its|their)\\s+best|done|knackered|finished|dead|abgenutzt|abgegriffen|use|usee?s?|gastad[oa]s?|desgastad[oa]s?|glazed|ropey|sticky|tacky\\s+no\\s+more|poor|bad|due\\s+(?:a\\s+)?chang(?:e|ing)|ready\\s+for\\s+(?:replacing|replacement|changing)|versleten|sliten)";
 const replacing =
   "(?:replac(?:ing|ement|ed)|chang(?:ing|ed)|renewing|renewed|a\\s+change|redoing|new\\s+one|doing|a\\s+new\\s+one|swapping)";
-const screw = "(?:screw(?:\\s+head)?|bolt(?:\\s+head)?|thread|threads|adapter|adaptor|sleeve)";
+const screw =
+  "(?:(?:(?:adapter|adaptor|sleeve|hosel)\\s+)?(?:ring|collar|nut)|schraube|vis|skruv|schroef|screw(?:\\s+head)?|bolt(?:\\s+head)?|thread|threads|adapter|adaptor|sleeve)";
 const ruined =
-  "(?:stripped|chewed(?:\\s+up)?|rounded(?:\\s+off)?|cross[\\s-]?threaded|mangled|damaged|bent|cracked|burred|gouged|split)";
+  "(?:stripped|chewed(?:\\s+up)?|ausgenudelt|vermurkst|foiree?|dolgedraaid|rounded(?:\\s+off)?|cross[\\s-]?threaded|mangled|damaged|bent|cracked|burred|gouged|split)";
 const slightly =
   "(?:\\s+(?:is|are|has|have|been|got|a|bit|little|slightly|badly|quite|very|looks?|look|starting\\s+to\\s+get|getting|pretty|fairly|well|completely|totally|all|now|rather|somewhat|not|isn't|isnt|aren't|arent|never|hasn't)){0,4}";
 
@@ -54,6 +55,11 @@ const traps: readonly Phrase<Damage>[] = [
     pattern: pattern`\b(?:cracks?|cracked|damaged?|split|scuffed|scuffs?|chips?|chipped|marks?|tears?)\s+(?:on\s+(?:the\s+)?|in\s+(?:the\s+)?)?(?:ferrules?|headcover|head\s*cover|cover|medallion|badge)\b|\bferrules?${slightly}\s+(?:cracked|loose|split|damaged|chipped|scuffed|worn)\b`,
     value: null,
   },
+  // "No damage other than one scratch": nothing else is denied by name.
+  {
+    pattern: pattern`\b(?:damage|marks?|faults?|wear|issues?|defects?)\s+(?:at\s+all\s+)?(?:other\s+than|except|but\s+for|bar)\b`,
+    value: null,
+  },
   {
     pattern: pattern`\b(?:flat|bent|lie)\s+\d(?:[.,]\d)?\s*(?:°|deg)|\b(?:bent|flat)\s+(?:lie|to\s+\d)\b|\bbent\s+(?:strong|weak|flat|upright)\b`,
     value: null,
@@ -74,7 +80,7 @@ const traps: readonly Phrase<Damage>[] = [
 
 const faults: readonly Phrase<Damage>[] = [
   {
-    pattern: pattern`\bsky\s*-?\s*(?:ball\s+)?(?:marks?|marked|marking|markings|mks?|scratch(?:es)?|scuffs?|scrapes?|chips?|marken)\b|\bskys?mrks?\b|\b(?:been\s+)?sk(?:ied|yed)\b|\bpop\s*-?\s*ups?\s*-?\s*(?:marks?|scratch(?:es)?|scuffs?)\b|\bidiot\s+marks?\b|\bsky-?balled\b`,
+    pattern: pattern`\b(?:himmels|sky)\s?-?(?:spuren|spur)\b|\bsky\s*-?\s*(?:ball\s+)?(?:marks?|marked|marking|markings|mks?|scratch(?:es)?|scuffs?|scrapes?|chips?|marken)\b|\bskys?mrks?\b|\b(?:been\s+)?sk(?:ied|yed)\b|\bpop\s*-?\s*ups?\s*-?\s*(?:marks?|scratch(?:es)?|scuffs?)\b|\bidiot\s+marks?\b|\bsky-?balled\b`,
     value: "sky-mark",
   },
   {
@@ -94,11 +100,11 @@ const faults: readonly Phrase<Damage>[] = [
     value: "crease-shaft",
   },
   {
-    pattern: pattern`\b(?:bent|crooked|warped|krummer|verbogener|tordue?|doblada?)\s+(?:steel\s+|graphite\s+)?(?:shaft|schaft|manche|varilla)\b|\b(?:shaft|schaft|manche|varilla)${slightly}\s+(?:bent|warped|crooked|verbogen|krumm|tordu|doblada)\b|\bbend\s+in\s+(?:the\s+)?shaft\b|\bshaft\s+(?:isn't|not|isnt)\s+straight\b|\b(?:slightly|one|two|three|both|all|is|are|badly)\s+(?:is\s+|are\s+)?bent\b|\bbends?\b(?!\s+(?:point|profile|it|the|them|to))|\bverbogen\b`,
+    pattern: pattern`\b(?:bent|crooked|warped|krummer|verbogener|tordue?|doblada?)\s+(?:steel\s+|graphite\s+)?(?:shaft|schaft|manche|varilla)\b|\b(?:shaft|schaft|manche|varilla)${slightly}\s+(?:bent|warped|crooked|verbogen|krumm|tordu|doblada)\b|\bbend\s+in\s+(?:the\s+)?shaft\b|\bshaft\s+(?:isn't|not|isnt)\s+straight\b|\b(?:slightly|one|two|three|both|all|is|are|badly)\s+(?:is\s+|are\s+)?bent\b|\bbends?\b(?!\s+(?:point|profile|it|the|them|to))|\bverbogen\b|\b(?:not|isn't|isnt|never|got|is|are|was)\s+bent\b|\bbent(?=\s+(?:a\s+(?:bit|little|touch)|slightly|near|just|below|under|above|in\s+the|at\s+the|about)\b|\s*(?:[,.;)\n]|$))|\b(?:krom|skev|bojd|bojet|courbee?|storto)\b`,
     value: "bent-shaft",
   },
   {
-    pattern: pattern`\b(?:rust|rusty|rusted|rusting|rustspots?|rost|verrostet|rostflecken|rostig|rouille|rouillee?|oxido|oxidad[oa]|ruggine|roest|pitting|pitted|corrosion|corroded)(?:\s+(?:spots?|marks?|specks?))?\b`,
+    pattern: pattern`\b(?:rust|rusty|rusted|rusting|rustspots?|rost|verrostet|rostflecken|rostig|rouille|rouillee?|oxido|oxidad[oa]|ruggine|roest|roestig|roestplek(?:ken|jes)?|rostig[ae]?|rostflackar|flugrost|herrumbre|pitting|pitted|corrosion|corroded)(?:\s+(?:spots?|marks?|specks?))?\b`,
     value: "rust",
   },
   {
@@ -119,6 +125,10 @@ const faults: readonly Phrase<Damage>[] = [
     value: "adapter-damaged",
   },
   {
+    pattern: pattern`\b(?:stripped|chewed(?:\s+up)?|cross[\s-]?threaded|rounded\s+off)\b(?!\s+(?:down|back|out|of|from|the|it|all))`,
+    value: "adapter-damaged",
+  },
+  {
     pattern: pattern`\b(?:groove|grooves|face)\s*(?:-\s*)?(?:wear|worn)\b(?!\s+(?:pattern|mark))|\b(?:worn|worn-out|smooth)\s+(?:face|grooves?)\b|\b(?:face|grooves?)${slightly}\s+(?:worn|smooth|shiny|shows?\s+wear|worn\s+out|gone)\b|\bface\s+shows?\s+(?:some\s+|light\s+|a\s+bit\s+of\s+)?wear\b|\brillen\s+abgenutzt\b`,
     value: "face-wear",
   },
@@ -132,6 +142,10 @@ const faults: readonly Phrase<Damage>[] = [
   },
   {
     pattern: pattern`\bpaint(?:work)?\s+(?:is\s+|has\s+|a\s+bit\s+|slightly\s+)*(?:worn|wear|loss|rubbed|missing|flaking|coming|gone|lifting|wearing|rub)(?:\s+(?:off|away))?\b|\b(?:worn|flaking|rubbed|missing)\s+paint(?:work)?\b`,
+    value: "paint-wear",
+  },
+  {
+    pattern: pattern`\b(?:lackspuren|lackschaden|lackabrieb|abgeriebener\s+lack|peinture\s+(?:usee|abimee|ecaillee)|(?:leger\s+)?frottements?(?:\s+sur\s+la\s+peinture)?|verf\s+(?:is\s+)?(?:af|versleten)|lakskader?|slitage\s+pa\s+(?:lacken|farg(?:en)?)|wear\s+(?:at|on|to)\s+the\s+paint)\b`,
     value: "paint-wear",
   },
   { pattern: pattern`\bbag\s*-?\s*(?:chatter|wear|rub|rash|marks?|scuffs?|scratches)\b`, value: "bag-wear" },

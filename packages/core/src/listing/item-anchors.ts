@@ -90,6 +90,8 @@ const another =
   /(?<![\p{L}])(?:spare|extra|additional|second|another|other|also (?:a|an|have|selling|for sale|got)|separate(?:ly)?|loose|individual|a further|2nd)[ :]{0,2}(?:\p{L}+ ){0,2}$/u;
 const numbered =
   /(?:^|\n) ?(?:\(?\d{1,2}[).:](?!\d)|[a-f]\)|item \d{1,2}:?|lot \d{1,2}:?|#\d{1,2}[ :]|no\.? ?\d{1,2}[:)]) ?[^\n]{0,60}$/u;
+const bullet = /^ ?[-*•·]/u;
+const bulletAlone = /^ ?[-*•·] ?$/u;
 const onlyAfter = /^[ ,(:-]{0,3}(?:only|alone|just|no shaft|\(no shaft|solo|seule?|nur|allein)(?![\p{L}])/u;
 const onlyBefore =
   /(?:just (?:the |a )?|only (?:the |a )?|loose |bare |nur (?:der |den )?|seulement la |solo (?:la )?| - ?)$/u;
@@ -119,9 +121,21 @@ const squeezed = (words: string) => words.replace(/ {2,}/gu, " ");
 const leadsLine = (plain: string, previous: number, start: number) =>
   previous === 0 || plain.slice(previous, start).includes("\n");
 
+/** The line of the thing named before, from its start. */
+const lineAt = (plain: string, previous: number) => {
+  const from = plain.lastIndexOf("\n", Math.max(0, previous - 1)) + 1;
+  return plain.slice(from, previous);
+};
+
+/** In a list with a mark before each line, a noun with a name or a type is an entry; "headcover" or "shaft: stiff" is a detail. */
+const isOwnEntry = (phrase: NounPhrase | null, name: NameFound | null, after: string) =>
+  phrase !== null &&
+  (name !== null || phrase.type !== null) &&
+  !/^ ?(?::|is |included|inc(?![\p{L}]))/u.test(after);
+
 function cuesOf(
   { plain, marked, money }: ItemSource,
-  { start, end, phrase }: Bare,
+  { start, end, phrase, name }: Bare,
   previous: number,
   next: number,
 ): AnchorCues {
@@ -143,13 +157,17 @@ function cuesOf(
     joined: withJoin.test(sentence),
     listed: listJoin.test(before),
     another: another.test(sentence),
-    numbered: lineStart && leadsLine(plain, previous, start) && numbered.test(line),
+    numbered:
+      lineStart &&
+      leadsLine(plain, previous, start) &&
+      (numbered.test(line) ||
+        (bulletAlone.test(line) && bullet.test(lineAt(plain, previous)) && isOwnEntry(phrase, name, after))),
     lineStart: lineStart && /^ ?[-*•>·~o]? ?(?:[\p{L}\d]+ ?){0,3}$/u.test(line),
     only: onlyAfter.test(after) || onlyBefore.test(line),
     priced: isPriced(money, end, priceReach(plain, end, next)),
     described: described.test(after),
     included:
-      /^(?: \p{L}+){0,2} ?(?:is |are |also )?(?:included|inc|incl|with it|with them|thrown in|yes|supplied)(?![\p{L}])/u.test(
+      /^(?: \p{L}+){0,2} ?(?:is |are |also )?(?:included|inc|incl|with it|with them|thrown in|yes|supplied|on it|fitted|attached|installed|on(?= ?[,.;)]))(?![\p{L}])/u.test(
         after,
       ),
     labelled: /^ ?:/u.test(plain.slice(nounEnd, nounEnd + 2)),

@@ -56,6 +56,7 @@ const faultKinds: Readonly<Record<string, readonly ItemKind[]>> = {
 
 /** Whether a fact can be one of a thing of some kind. */
 export function canHave(kind: ItemKind, mention: Mention): boolean {
+  if (mention.field === "fault" && mention.shaftOnly) return kind === "shaft";
   if (mention.field === "fault") return faultKinds[mention.value]?.includes(kind) ?? true;
   return fields[kind].has(mention.field);
 }

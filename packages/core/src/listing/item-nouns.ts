@@ -63,7 +63,7 @@ const phrases: readonly Phrase<Noun>[] = [
   },
   {
     pattern: word(
-      "(?:torque |t-|allen |hosel |adapter |sleeve )?(?:wrench|wrenches|wrentch|wench|spanners?)|(?:torque|adjustment|adjusting|adjuster|adjustable|hosel|adapter|sleeve|weight) (?:tools?|keys?)|tools?|keys?|(?:dreh\\p{L}*|inbus\\p{L}*|adapter|torx|torque)?schlussel|cles?(?: (?:dynamometrique|de serrage|torque|de reglage))?|llaves?(?: (?:dinamometrica|de ajuste|torque))?",
+      "(?:torque |t-|allen |hosel |adapter |sleeve )?(?:wrench|wrenches|wrentch|wench|spanners?)|(?:torque|adjustment|adjusting|adjuster|adjustable|hosel|adapter|sleeve|weight) (?:tools?|keys?)|tools?|keys?|(?:dreh\\p{L}*|inbus\\p{L}*|adapter|torx|torque)?schlussel|nokkel|(?:moment|skruv)?nyckel|(?:moment)?sleutel|nogle|cles?(?: (?:dynamometrique|de serrage|torque|de reglage))?|llaves?(?: (?:dinamometrica|de ajuste|torque))?",
     ),
     value: noun("wrench"),
   },

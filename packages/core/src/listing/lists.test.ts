@@ -68,7 +68,11 @@ describe("readQuantity", () => {
     ["grips x8", "grips", 8],
     ["6 no. grips", "grips", 6],
     ["job lot of 5 wood heads", "5 wood heads", 5],
-    ["sleeves, 3 left", "sleeves", 3],
+    // What is in stock is not what is offered at the price.
+    ["sleeves, 3 left", "sleeves", null],
+    ["sleeves, 4 available", "sleeves", null],
+    ["grips (6 available)", "grips", null],
+    ["shafts: 4 x steel", "shafts", 4],
     ["box of 13 grips", "grips", 13],
     ["driver head", "driver head", null],
     ["10.5 heads", "heads", null],

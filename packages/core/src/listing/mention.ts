@@ -22,6 +22,10 @@ export type Mention =
       readonly field: "fault";
       readonly value: ListingItem["faults"][number];
       readonly denied: boolean;
+      /** Which fault it is where the thing is a shaft and the words do not say where on it: "no dents", "a scuff or two". */
+      readonly onShaft?: ListingItem["faults"][number];
+      /** Whether it is a fault of a shaft alone: "bag chatter" of a head is none. */
+      readonly shaftOnly?: boolean;
       readonly start: number;
       readonly end: number;
       readonly doubt?: string;

@@ -29,6 +29,13 @@ export function isSpokenFor(
   phrases: readonly NounPhrase[],
 ): boolean {
   if (!name.ordinary || name.maker !== null || name.models.length === 0) return true;
+  // "Copper coloured wedge" is of a colour, not of a model.
+  if (
+    /^ ?-?(?:colou?r(?:ed)?|finish|plated|tinted|look|tone)(?![\p{L}])/u.test(
+      plain.slice(name.end, name.end + 12),
+    )
+  )
+    return false;
   const makers = new Set(name.models.map(({ maker }) => maker));
   const byMaker = names.some(
     (other) => other.maker !== null && makers.has(other.maker) && apart(name, other) <= makerReach,

@@ -4,7 +4,7 @@ import { findPhrases, type Phrase, pattern } from "./phrases.ts";
 import { withTypos } from "./typos.ts";
 
 const cover = `(?:head\\s*-?\\s*${withTypos("covers", ["cove"])}?|head\\s*-?\\s*${withTypos("cover", ["cove"])}s?|${withTypos("headcover")}s?|hedcovers?|hcover|h\\s?/\\s?c|h\\.c\\.|hc|haube|schlagerhaube|housses?|capuchon|couvre[\\s-](?:club|tete)s?|fundas?|cuffia)`;
-const wrench = `(?:torque\\s+(?:wrench|key|tool|spanner)|${withTypos("wrench", ["wench"])}(?:es)?|${withTypos("spanner", ["spanned"])}s?|(?:allen|adjust(?:ment|ing|er)?|adapter|adaptor|loft|hex)\\s+(?:key|tool)|tool|schlussel|drehmomentschlussel|cle|llave|werkzeug)`;
+const wrench = `(?:torque\\s+(?:wrench|key|tool|spanner)|${withTypos("wrench", ["wench"])}(?:es)?|${withTypos("spanner", ["spanned"])}s?|(?:allen|adjust(?:ment|ing|er)?|adapter|adaptor|loft|hex)\\s+(?:key|tool)|tool|schlussel|drehmomentschlussel|nokkel|nyckel|momentnyckel|skruvnyckel|sleutel|nogle|cle|llave|werkzeug)`;
 const plainCover = "(?:club\\s+)?covers?";
 const bringing =
   "(?:with|w/|c/w|inc|incl|includes|including|included|plus|and|&|\\+|original|matching|no|without|minus|w/o|missing|has|got|its|their|lost|both|spare|the|or|nor)";

@@ -5,7 +5,7 @@ import type { Words } from "./words.ts";
 const ironRange =
   /(?<=(?<![\p{L}])(?:irons?|iron set|eisen|fers|hierros)(?![\p{L}])[^.\n;]{0,40}(?<![\d.,/£€$-]))(?<first>[1-9]) ?(?:-|to|thru|through|bis) ?(?<last>[4-9])(?![\d"%°]|[.,]\d| ?(?:deg|inch|in\b|days|weeks|cm|mm|years))/gu;
 const hash =
-  /(?<=(?<![\p{L}\d])(?:#|no\.? ?|number |nr\.? ?))(?<number>[1-9]|1[0-2])(?![\d.,]*\d| ?(?:x|off|of|left)(?![\p{L}]))/gu;
+  /(?<=(?<![\p{L}\d])(?:#|no\.? ?|number:? ?|nr\.? ?|club: ?))(?<number>[1-9]|1[0-2])(?![\d.,]*\d| ?(?:x|off|of|left)(?![\p{L}]))/gu;
 
 const loftBehind =
   /^ ?[(,-]? ?(?<loft>\d{1,2}(?:[.,]\d{1,2})?)(?![\d"'%]|[.,]\d|-| ?(?:x|iron|wood|hybrid|w|h|i|g|gr|gram|in|inch|cm|mm|off|left|heads?|shafts?|clubs?|quid|euros?|pounds?|years?|times|rounds?|irons|woods|cc)(?![\p{L}])| ?[€£$])/u;

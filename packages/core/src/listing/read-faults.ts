@@ -38,9 +38,14 @@ const stop = /[.;!?\n|•]|\bbut\b|,\s*(?:no|some|small|slight|one|a)\b/;
 const prepositions =
   /^\s*(?:(?:only|just|visible|mostly|mainly|marks?|there)\s+)?(?:on|to|in|at|of|near|around|across|along|down|under|above|below|off|from|by|over|auf|an|am|im|in|der|sur|en|sulla?|pa|op|towards)\b/;
 
+/** "Dented shaft", "scuffed crown": the part right behind the word. */
+const partBehind = /^\s(?:up\s)?(?:the\s|graphite\s|steel\s)?([a-z]+)\b/;
+
 /** Where the words put a damage: "on the crown" after it, or "crown has", "shaft" before it. */
 function whereIs(plain: string, { start, end }: Found<Damage>): Where | null {
   const after = plain.slice(end, end + 60).split(stop, 1)[0] ?? "";
+  const behind = /ed$/.test(plain.slice(start, end)) ? partBehind.exec(after)?.[1] : undefined;
+  if (behind !== undefined && placeWords.has(behind)) return firstPlace([behind]);
   if (prepositions.test(after)) {
     const found = firstPlace(after.split(/[^a-z]+/).slice(0, 9));
     if (found) return nearShaft(after, found);
@@ -131,7 +136,7 @@ function surfaceFault(damage: Damage, where: Where | null): Fault | null {
 }
 
 const saidNone =
-  /^\s*(?:[:=?-]\s*(?:none|nil|no|0|zero|nein|non|keine|n\/a)(?=\s*(?:$|[.,;!|\n)]))|-?\s?free\b(?!\s+(?:post|p&p|delivery|shipping))|\bnone\b)/;
+  /^\s*(?:[:=?-]?\s*(?:none|nil|nein|non|nee|nej|keine?|keiner|geen|ingen|aucune?|ninguna?|[:=?-]\s*(?:no|0|zero|n\/a))(?=\s*(?:$|[.,;!|\n)]))|-?\s?free\b(?!\s+(?:post|p&p|delivery|shipping))|\bnone\b)/;
 const deniedInside = /\b(?:not|isn't|isnt|aren't|arent|never|hasn't)\b(?! straight)/;
 const assertedAfter = /^\s*(?:on|near|at|to|in|visible)\b/;
 const moreOfList = /^[\s\w]{0,30}(?:,[\s\w]{0,30}){0,3}\b(?:or|nor)\b/;
@@ -146,6 +151,27 @@ function statesItself(plain: string, { start, end }: Found<unknown>): boolean {
   );
 }
 
+/** "no rust, grip worn": a thing with what it is after a comma is a statement of its own. */
+function isStatement(plain: string, { start, end }: Found<unknown>): boolean {
+  return (
+    /[,;] ?$/.test(plain.slice(Math.max(0, start - 3), start)) &&
+    /^(?:grips?|paint(?:work)?|face|grooves?|shaft|adapter|screw|sleeve)\b.*\b(?:worn|perished|slippy|shiny|smooth|needs?|gone|done|flaking|missing|rubbed|is|are|has|chewed|stripped|bent)\b/.test(
+      plain.slice(start, end),
+    ) &&
+    !/^[^.;\n]{0,20}\b(?:or|nor)\b/.test(plain.slice(end, end + 26))
+  );
+}
+
+/** What marks are where they are a shaft's and no place is said. */
+const faultOfShaft: ReadonlyMap<Damage, Fault> = new Map<Damage, Fault>([
+  ["dent", "dent-shaft"],
+  ["scratch", "paint-wear-shaft"],
+  ["scuff", "paint-wear-shaft"],
+  ["chip", "paint-wear-shaft"],
+  ["bag-wear", "paint-wear-shaft"],
+  ["wear", "paint-wear-shaft"],
+]);
+
 /** Reads faults that the words assert or deny; "usual marks" are neither. */
 export const readFaults: FactReader = ({ plain }) => {
   const found = findPhrases(plain, damagePhrases);
@@ -156,9 +182,13 @@ export const readFaults: FactReader = ({ plain }) => {
     const denied =
       saidNone.test(plain.slice(end, end + 20)) ||
       deniedInside.test(plain.slice(start, end)) ||
-      (isDenied(start) && !statesItself(plain, damage));
+      (isDenied(start) && !statesItself(plain, damage) && !isStatement(plain, damage));
     if (denied) deny(end);
-    const fault = faultOf(damage.value, whereIs(plain, damage));
-    return fault === null ? [] : [{ field: "fault", value: fault, denied, start, end }];
+    const where = whereIs(plain, damage);
+    const fault = faultOf(damage.value, where);
+    const onShaft = where === null ? faultOfShaft.get(damage.value) : undefined;
+    if (fault !== null)
+      return [{ field: "fault", value: fault, denied, start, end, ...(onShaft ? { onShaft } : {}) }];
+    return onShaft ? [{ field: "fault", value: onShaft, denied, start, end, onShaft, shaftOnly: true }] : [];
   });
 };

@@ -33,7 +33,7 @@ function flexOf(match: RegExpExecArray): Flex | null {
 
 const person =
   "(?:players?|golfers?|members?|men|man|gents?|ladies|people|citizens?|section|captain|team|moments?|swing(?:er|ers|s)?|handed|tour|club|competition|discount|open|golf|lad|gentleman)";
-const notRegularFlex = `(?:${regular})\\s+(?:use|used|user|play|playing|plays|price|prices|rrp|retail|sized?|season|seller|buyer|grips?|clean(?:ing|ed)?|service|collection|post|postage|basis|thing|customer|delivery|intervals|round|club|game|visits?|plate|charity|office|trademark|wear|updates|length|loft|lie|head|tee|tees|face|hosel|cover|bag|maintenance|occurrence|contact|${person})\\b`;
+const notRegularFlex = `(?:${regular})[^\\S\\n]+(?:use|used|user|play|playing|plays|price|prices|rrp|retail|sized?|season|seller|buyer|grips?|clean(?:ing|ed)?|service|collection|post|postage|basis|thing|customer|delivery|intervals|round|club|game|visits?|plate|charity|office|trademark|wear|updates|length|loft|lie|head|tee|tees|face|hosel|cover|bag|maintenance|occurrence|contact|${person})\\b`;
 const notStiffFlex =
   "(?:price|competition|upper|breeze|drink|neck|back|screw|bristles?|brush|box|card|cardboard|tip|butt|section|to\\s+(?:turn|undo|move|get)|zip|elastic|leather|joints?|hands?|knees?|hip|wind|challenge|penalty)";
 

@@ -53,4 +53,9 @@ checkReader(readHand, [
   ["hc & tool"],
   ["turn right at the church"],
   ["one left, be quick"],
+  ["5wood/RH/reg", "RH = right"],
+  ["left shot, regular", "left shot = left"],
+  ["driver, høyre", "høyre = right"],
+  ["vänsterhänt, stål", "vänsterhänt = left"],
+  ["right handed settings not important"],
 ]);

@@ -9,7 +9,8 @@ const handed = `(?:${withTypos("handed", ["handle", "hundred"])}|hand(?:er|ers|a
 const person = "(?:mens?|men's|gents?'?|ladies'?|lady's|womens?|women's|adults?|juniors?|seniors?)";
 const notTheClub =
   "(?:not|non|never|no|i'?m|i am|he'?s|he is|she'?s|she is|(?:son|daughter|wife|husband|partner|dad) is|gone|going|turned|switch(?:ed|ing) to|chang(?:ed|ing) to|now play|i play|playing)";
-const place = "(?:sides?|edge|corner|pic|pics|picture|photo|column|drive|panel|thread|door|bend|lane|image)";
+const place =
+  "(?:sides?|edge|corner|pic|pics|picture|photo|column|drive|panel|thread|door|bend|lane|image|settings?)";
 
 const phrases: readonly Phrase<Hand>[] = [
   { pattern: pattern`\b(?:${right}|${left})[\s-]*hand(?:ed)?\s+(?:\w+\s+)?${place}\b`, value: null },
@@ -20,11 +21,11 @@ const phrases: readonly Phrase<Hand>[] = [
   { pattern: pattern`\b${right}[\s-]*${handed}\b`, value: "right" },
   { pattern: pattern`\b${left}[\s-]*${handed}\b`, value: "left" },
   {
-    pattern: pattern`(?<![\w'&/])(?:rh|rhd|rhg|r\.\s?h\.?|r\s?[/-]\s?h|rhand|r-hand(?:ed)?|r\s+handed|righty|righties)(?![\w'&])`,
+    pattern: pattern`(?<![\w'&]|(?:^|\W)\w{0,2}/)(?:rh|rhd|rhg|r\.\s?h\.?|r\s?[/-]\s?h|rhand|r-hand(?:ed)?|r\s+handed|righty|righties)(?![\w'&])`,
     value: "right",
   },
   {
-    pattern: pattern`(?<![\w'&/])(?:lh|lhd|lhg|l\.\s?h\.?|l\s?[/-]\s?h|lhand|l-hand(?:ed)?|l\s+handed|lefty|lefties|lefthander|leftie)(?![\w'&])`,
+    pattern: pattern`(?<![\w'&]|(?:^|\W)\w{0,2}/)(?:lh|lhd|lhg|l\.\s?h\.?|l\s?[/-]\s?h|lhand|l-hand(?:ed)?|l\s+handed|lefty|lefties|lefthander|leftie)(?![\w'&])`,
     value: "left",
   },
   {
@@ -45,11 +46,11 @@ const phrases: readonly Phrase<Hand>[] = [
   },
   { pattern: pattern`\b${person}\s+(?<at>left)\b(?!\s+(?:in|the|it|at|on|over|behind))`, value: "left" },
   {
-    pattern: pattern`\b(?:rechtshand(?:er|ed|ausfuhrung)?|rechtshaender|rechtshandig|droitiers?|droitieres?|diestr[oa]s?|destros?|hogerhand|hogerfattad|hoger|hoyre)\b`,
+    pattern: pattern`\b(?:rechtshand(?:er|ed|ausfuhrung)?|rechtshaender|rechtshandig|droitiers?|droitieres?|diestr[oa]s?|destros?|hogerhand|hogerfattad|hogerhant|hogerspelare|hogre|hoger|hoyre(?:handet|hendt)?|hojre(?:handet)?|right[\s-]+shot|shoots\s+right)\b`,
     value: "right",
   },
   {
-    pattern: pattern`\b(?:linkshand(?:er|ed|ausfuhrung)?|linkshaender|linkshandig|gauchers?|gaucheres?|zurd[oa]s?|mancin[oi]|vansterhand|vansterfattad|vanster|venstre)\b`,
+    pattern: pattern`\b(?:linkshand(?:er|ed|ausfuhrung)?|linkshaender|linkshandig|gauchers?|gaucheres?|zurd[oa]s?|mancin[oi]|vansterhand|vansterfattad|vansterhant|vanster|venstre(?:handet|hendt)?|left[\s-]+shot|shoots\s+left)\b`,
     value: "left",
   },
   { pattern: pattern`[\w"°½)]\s*[,;/|]\s*(?<at>right)\s*(?=[,;/|.)\n]|$)`, value: "right" },

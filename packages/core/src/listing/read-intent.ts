@@ -10,7 +10,7 @@ export interface IntentFound {
 
 const wanted = [
   /(?<![\p{L}])(?:wanted|wtb|w\.t\.b\.?|want to buy|wants? to buy|wanting to buy|looking to buy|looking to purchase|buying|iso|in search of|on the hunt for|on the look ?out for|hunting for|searching for|in need of|in the market for|i'?m after|am after|i am after|we'?re after|anyone (?:got|have|selling)|any ?(?:one|body) (?:got|have|selling|with)|has anyone|does anyone have|suche|gesucht|ich suche|kaufgesuch|cherche|je cherche|recherche|je recherche|busco|se busca|compro|cerco|gezocht|op zoek naar|sokes|soker|kopes|onskas)(?![\p{L}])/u,
-  /(?:^|\n|[.!?:-] ?)(?:looking for|after an?|after some|need an?|want an?|will pay|i need an?|i want an?)(?![\p{L}])/u,
+  /(?:^|\n|[.!?:-] ?|(?:all|folks|lads|guys|everyone|everybody|there|hi|hello|hiya|hey|morning|evening|afternoon|day),? )(?:looking for|after an?|after some|need an?|want an?|will pay|i need an?|i want an?)(?![\p{L}])/u,
   /(?<![\p{L}])(?:i'?m|i am|we are|we're|still|am) (?:looking for|wanting)(?![\p{L}])/u,
 ] as const;
 

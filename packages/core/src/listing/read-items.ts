@@ -155,6 +155,24 @@ function mayBeSame(state: State, item: ItemDraft, anchor: Anchor): boolean {
 function startsAgain(state: State, current: ItemDraft, anchor: Anchor): boolean {
   if (!mayBeSame(state, current, anchor)) return true;
   const { cues, phrase } = anchor;
+  // "Two wedges, plus a PW".
+  const oneMore = /(?<![\p{L}])(?:plus|and|&|\+|also) (?:an?|one|my|the) *$/u;
+  if (current.plural && phrase && !phrase.plural && oneMore.test(gapBefore(state, current, anchor)))
+    return current.heading === null || !/:/u.test(gapBefore(state, current, anchor));
+  // "Tarnlock adapter .335, Tarnlock adapter .370".
+  if (
+    !isHeadLike(current.kind) &&
+    current.named &&
+    phrase &&
+    anchor.name &&
+    cues.listed &&
+    modelNameOf(current)
+  )
+    if (
+      /\d[^\n]*[,;&+\n]/u.test(gapBefore(state, current, anchor)) &&
+      /^ ?[(,]? ?[.0]\d/u.test(state.plain.slice(anchor.end))
+    )
+      return true;
   if (cues.numbered)
     return (
       state.plain.slice(current.last, anchor.start).includes("\n") && current.heading === null && current.own
@@ -213,6 +231,17 @@ function addShaft(state: State, current: ItemDraft, anchor: Anchor) {
     return apart ? begin(state, anchor) : mention(state, current, anchor);
   }
   if (current.kind === "head") {
+    // "Ombrel shaft": the shaft that comes in an Ombrel.
+    if (
+      !current.named &&
+      anchor.phrase &&
+      anchor.name === null &&
+      gapBefore(state, current, anchor).trim() === ""
+    ) {
+      absorb(state, null, { start: current.first, end: current.last });
+      state.items.pop();
+      return begin(state, anchor);
+    }
     // Only a model named, and a shaft described: "Ombrel 10.5, regular shaft".
     const ofUnnamed =
       !current.named &&
@@ -242,9 +271,11 @@ function addAccessory(state: State, current: ItemDraft, anchor: Anchor) {
   const main =
     !accessories.has(current.kind) ||
     (current.kind === "adapter" && kind === "wrench" && (cues.joined || cues.included));
-  const priced = cues.priced && current.own && (cues.listed || cues.lineStart);
+  const on = kind === "adapter" && cues.included;
+  const priced = cues.priced && current.own && (cues.listed || cues.lineStart) && !on;
   const counted = (cues.counted || quantityAt(state, anchor, current.last) !== null) && !cues.joined;
-  const apart = cues.numbered || cues.another || priced || (counted && !cues.described && !cues.included);
+  const apart =
+    (cues.numbered && !on) || cues.another || priced || (counted && !cues.described && !cues.included);
   if (!main || apart) return begin(state, anchor);
   if (name && kind === "adapter") current.names.push(name);
   if (!phrase) return;
@@ -443,6 +474,25 @@ function dropEarlyAccessories({ items, plain }: State) {
   items.shift();
 }
 
+/** "3 driver heads, 4 hybrid heads": among things that are counted, the number before a plural counts too. */
+function countLikeOthers({ items, plain }: State) {
+  const counted = items.filter(
+    ({ quantity, plural, kindAt }) =>
+      plural && quantity && kindAt.start - quantity.end <= 12 && quantity.start < kindAt.start,
+  );
+  if (counted.length === 0) return;
+  for (const item of items) {
+    const said =
+      /^(\d{1,2}) (?=\p{L}{2,} (?:heads|shafts|covers)|(?:irons|hybrids|drivers|putters|wedges)(?!\p{L}))/u.exec(
+        plain.slice(item.kindAt.start),
+      );
+    if (item.quantity || !item.plural || !said?.[1] || Number(said[1]) < 2) continue;
+    const { start } = item.kindAt;
+    item.quantity = { value: Number(said[1]), start, end: start + said[1].length, insideNoun: true };
+    item.numberSaid = null;
+  }
+}
+
 /** The things that the words offer, each with the stretch of words that is about it. */
 export function readItems(source: ItemSource): ItemsRead {
   const state: State = { ...source, items: [], absorbed: [], extras: [] };
@@ -450,6 +500,7 @@ export function readItems(source: ItemSource): ItemsRead {
   const meaningful = anchors.some(({ phrase }) => phrase === null || !phrase.vague);
   for (const anchor of anchors) if (!meaningful || !anchor.phrase?.vague) add(state, anchor);
   dropEarlyAccessories(state);
+  countLikeOthers(state);
   shareParts(state);
   spreadItems(state);
   setStretches({ items: state.items, plain: source.solid });

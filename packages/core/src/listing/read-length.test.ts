@@ -96,4 +96,11 @@ describe("readLength", () => {
   it("reads the same of a shouted text", () => {
     expect(lengthsIn("44.5 INCHES INC ADAPTER")).toEqual(["44.5 INCHES = 44.5 with-adapter"]);
   });
+
+  it.each([
+    ["3ft 8 long", ["3ft 8 = 44 unstated"]],
+    ["length 3' 9\"", ["3' 9\" = 45 unstated"]],
+    ['45" playing or close', ['45" = 45 playing']],
+    ["my daughter is 4ft 9 tall", []],
+  ])("%j", (text, lengths) => expect(lengthsIn(text)).toEqual(lengths));
 });

@@ -55,6 +55,10 @@ const phrases: readonly Phrase<Said>[] = [
     value: null,
   },
   { pattern: pattern`\b(?:over|under|between|than)\s+(?:a\s+)?${worded}\s*-?\s*${inchSign}`, value: null },
+  {
+    pattern: pattern`(?<![\d.,])(?<at>(?<feet>[2-4])\s*(?:ft|foot|feet|')\.?\s*(?<rest>\d{1,2}(?:[.,]\d)?)\s*(?:"|''|ins?\b|inch(?:es)?\b)?)(?=\s*(?:long|length|shaft|club|overall|[,.;)\n]|$))`,
+    value: (match) => within(12 * Number(match.groups?.["feet"]) + numberOf(match.groups?.["rest"] ?? "")),
+  },
   { pattern: pattern`${notClub}(?<at>${worded}\s*-?\s*${inchSign})${notLength}`, value: inchesOf },
   {
     pattern: pattern`${notClub}(?<at>${number}\s*-?\s*(?:cms?|centimet(?:re|er)s?|zentimeter|centimetres|centimetros)\b)${notLength}`,
@@ -95,7 +99,7 @@ const adapter =
 const including =
   "(?:inc\\.?|incl\\.?|including|includes|included|with|w/|plus|inkl\\.?|med|met|mit|avec|con|to\\s+(?:the\\s+)?(?:end|tip|bottom)\\s+of)";
 const excluding =
-  "(?:without|w/o|excl\\.?|excluding|exc\\.?|ex|not\\s+including|not\\s+inc|no|less|minus|before|ohne|sans|sin|zonder|utan)";
+  "(?:without|zonder|w/o|excl\\.?|excluding|exc\\.?|ex|not\\s+including|not\\s+inc|no|less|minus|before|ohne|sans|sin|zonder|utan)";
 const near =
   "[\\s(-]*(?:long|total|overall|uncut|tip\\s+to\\s+butt|butt\\s+to\\s+tip|tip\\s+to\\s+grip|end\\s+to\\s+end|measured|in\\s+length|length)?[\\s(,-]*(?:measured\\s+|length\\s+)?";
 
@@ -106,9 +110,9 @@ const adapterAfter = new RegExp(
   `^${near}(?:${including}\\s+${adapter}|tip\\s+to\\s+butt\\s+(?:with|inc\\w*)\\s+${adapter}|${adapter}\\s+(?:included|inc)\\b)`,
 );
 const playingAfter =
-  /^[\s(,-]*(?:spiellange|longueur\s+de\s+jeu|playing\s+length|overall\s+(?:club\s+)?length|club\s+length|total\s+(?:club\s+)?length|finished\s+length|as\s+(?:a\s+)?built|built\b|overall\b)/;
+  /^[\s(,-]*(?:spiellange|longueur\s+de\s+jeu|playing(?:\s+length)?\b|overall\s+(?:club\s+)?length|club\s+length|total\s+(?:club\s+)?length|finished\s+length|as\s+(?:a\s+)?built|built\b|overall\b)/;
 const aloneBefore = new RegExp(
-  `(?:${excluding}\\s+${adapter}|bare\\s+shaft|shaft\\s+only|bare|kale|nu|nackt|raw|shaft\\s+alone)(?:\\s+length)?[\\s:(=,-]*(?:it\\s+)?(?:is|measures|measured|of|at|length|shaft|lange|longueur|longitud)?[\\s:(=-]*$`,
+  `(?:${excluding}\\s+${adapter}|bare\\s+shaft|shaft\\s+only|bare|kale(?:\\s+lengte)?|nu|nackt|raw|shaft\\s+alone)(?:\\s+length)?[\\s:(=,-]*(?:it\\s+)?(?:is|measures|measured|of|at|length|shaft|lange|longueur|longitud)?[\\s:(=-]*$`,
 );
 const adapterBefore = new RegExp(
   `(?:length|measures|measured|measuring|long|lange|longueur|longitud)\\s+${including}\\s+${adapter}[\\s:(=-]*(?:is|of|at|on)?[\\s:(=-]*$|${including}\\s+${adapter}\\s+(?:on\\s+|fitted\\s+)?(?:it\\s+)?(?:is|measures|length)[\\s:(=-]*$`,

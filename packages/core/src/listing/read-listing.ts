@@ -40,7 +40,12 @@ function maskOf(names: readonly NameFound[], { plain: all }: Words): Piece[] {
     const ofShaft = models.length > 0 && models.every(({ kind }) => kind === "shaft");
     // "Tussock 80 hybrid shaft" says what club it is for; "Wickerfen Hybrid 75" is only called so.
     return parts.filter(
-      ({ plain, end }) => !isTradeNoun(plain) || (ofShaft && !/^ shaft/u.test(all.slice(end, end + 6))),
+      ({ plain, end }, at) =>
+        !isTradeNoun(plain) ||
+        (ofShaft &&
+          !/^(?:steel|graphite|carbon)$/u.test(plain) &&
+          !(at > 0 && at === parts.length - 1) &&
+          !/^ shaft/u.test(all.slice(end, end + 6))),
     );
   });
 }
@@ -90,7 +95,7 @@ function shortYears(names: readonly NameFound[], { plain }: Words): Mention[] {
 function isTakenBack({ field, end }: Mention, plain: string): boolean {
   const after = plain.slice(end, end + 30);
   return (
-    /^ ?\? ?(?:no|nope|nein|non)(?![\p{L}])/u.test(after) ||
+    /^ ?\?\s{0,2}(?:no|nope|nah|nein|non|nee)(?![\p{L}])/u.test(after) ||
     (field === "fault" &&
       /^[^.,;\n]{0,12}(?:can live with|don't mind|dont mind|(?:is|are) (?:ok|fine|no problem|acceptable))/u.test(
         after,
@@ -105,7 +110,7 @@ function familyMentions(names: readonly NameFound[], { plain }: Words): Mention[
     const said: Mention = { field: "adapterFamily", value: family, start, end };
     // "Quillon 2 on it" speaks of an adapter without the word.
     const on =
-      /^ ?(?:tip |end )?(?:on(?: it)?|fitted|installed|attached|already on)(?= ?(?:$|[.,;)|\n]))/u.exec(
+      /^ ?(?:tip |end |sleeve |adapt[eo]r )?(?:(?:is |already |still )?on(?: it| (?:the )?(?:end|tip))?|fitted|installed|attached|already on)(?= ?(?:$|[.,;)|\n]))/u.exec(
         plain.slice(end, end + 20),
       );
     const tip =
@@ -151,7 +156,7 @@ function ownMentions(
     !inNoun &&
     !quantity?.insideNoun &&
     !mentions.some(({ field }) => field === "clubNumber");
-  if (ofNoun && (!plural || listed))
+  if (ofNoun && (!plural || listed || quantity))
     own.push({ field: "clubNumber", value: numberSaid, start: typeAt.start, end: typeAt.end });
   const numberless = type === "driver" || type === "putter";
   const others = mentions.filter(

@@ -68,6 +68,11 @@ checkReader(readLoft, [
   ["10.5mm"],
   ["12.5 miles away"],
   ["driver 2021"],
+  ["14° strong 3 wood", "14 = 14"],
+  ["2° strong"],
+  ["putter, lie 71°, loft 3.5°", "3.5 = 3.5"],
+  ["/ LH / 10.5 / no tool, driver", "10.5 = 10.5"],
+  ["driver head, 9 or 10.5"],
 ]);
 
 describe("a bare number with a half", () => {

@@ -35,7 +35,7 @@ function bareLoft(match: RegExpExecArray): Said | null {
 
 const nearClub = /\b(?:driver|wood|fairway|hybrid|rescue|head|loft|rh|lh|right|left|\dw|\dh)\b/;
 const unitAfter =
-  "(?!\\s*(?:\"|'|%|/|:\\d|°|€|£|\\$|in\\b(?!\\s+(?:good|great|very|mint|excellent))|ins\\b|inch|cm\\b|mm\\b|m\\b|g\\b|gr\\b|gram|kg\\b|k\\b|lbs?\\b|oz\\b|st\\b|stone|hours?|hrs?|mins?|miles?|km\\b|out\\s+of|euros?|eur\\b|quid|pounds?|gbp|usd|aud|dollars?|bucks|mph|rpm|yards?|weeks?|months?|years?|uk\\b|eu\\b|hcp|h/c|handicap|-\\s?\\d|to\\s+\\d|cpm|ball))";
+  "(?!\\s*(?:\"|'|%|/\\s?\\d|:\\d|°|€|£|\\$|in\\b(?!\\s+(?:good|great|very|mint|excellent))|ins\\b|inch|cm\\b|mm\\b|m\\b|g\\b|gr\\b|gram|kg\\b|k\\b|lbs?\\b|oz\\b|st\\b|stone|hours?|hrs?|mins?|miles?|km\\b|out\\s+of|euros?|eur\\b|quid|pounds?|gbp|usd|aud|dollars?|bucks|mph|rpm|yards?|weeks?|months?|years?|uk\\b|eu\\b|hcp|h/c|handicap|-\\s?\\d|to\\s+\\d|cpm|ball))";
 const notPriced =
   "(?<!(?:£|€|\\$|\\b(?:size|shoes?|uk|eu|asking|for|pay|was|now|of|hcp|handicap|off|eur|usd|gbp|postage|post|p&p|shipping|grip|tip|bounce|lie|plus|from|paid|price|d|c|scored?|rated?|torque|swingweight|length|x|about|minus)\\s*:?\\s{0,9}|[+-]\\s?))";
 
@@ -48,12 +48,26 @@ function doubted(match: RegExpExecArray): Said | null {
 
 const phrases: readonly Phrase<Said>[] = [
   { pattern: pattern`(?<![\d.,])\d{1,2}(?:[.,]5)?\s*or\s*\d{1,2}(?:[.,]5)?${toSign}`, value: null },
+  {
+    pattern: pattern`(?<![\d.,])\d{1,2}(?:[.,]5)?\s*(?:or|oder|ou|o|eller|of)\s*\d{1,2}[.,]5(?!\d)`,
+    value: null,
+  },
   // Ranges of settings, and angles that are no loft.
   {
     pattern: pattern`(?<![\d.,])\d{1,2}(?:[.,]\d{1,2})?\s*(?:${sign}\s*)?(?:-|to|bis|/(?=\s*\d{1,2}(?:[.,]\d)?\s*(?:adjust|range)))\s*\d{1,2}(?:[.,]\d{1,2})?(?:${toSign}|(?=\s*(?:adjustable|adj\b|range|loft|verstellbar|reglable))|(?<=\b(?:adjustable|adj\.?|adjusts?|adjustability|range|setting|settings|verstellbar|reglable|loft)\s*(?:from|of|range|:|loft|von|de|between)?\s*[\d.,]{1,5}\s*(?:-|to|bis)\s*[\d.,]{1,5}))(?!\s*bounce)`,
     value: null,
   },
   { pattern: pattern`(?<![\d.,])(?:\+\s*/?\s*-|±|\+|-/\+)\s*\d{1,2}(?:[.,]\d{1,2})?${toSign}?`, value: null },
+  // "14° strong 3 wood" has 14°; "2° strong" is an angle.
+  {
+    pattern: pattern`(?<at>(?<![\d.,])(?:[89]|[1-5]\d)(?:[.,]\d)?)${toSign}\s*(?:strong|weak)(?=\s+(?:[1-9]\s*-?\s*)?(?:w\b|h\b|wood|fairway|hybrid|driver|rescue|wedge|[pslga]w\b|iron))`,
+    value: loftOf,
+  },
+  // A putter's.
+  {
+    pattern: pattern`(?<=\bputter\b[^\n]{0,120})\bloft\s*(?:is|of|:|=)?\s*(?<at>[1-6](?:[.,]\d)?)${toSign}`,
+    value: (match) => ({ loftDeg: numberOf(match.groups?.["at"] ?? "") }),
+  },
   { pattern: pattern`${figures}${toSign}\s*(?:of\s+|x\s+)?${notLoft}`, value: null },
   {
     pattern: pattern`\b${before}\s*(?:is|of|at|:|=|-|angle)?\s*(?:about\s+)?(?:${figures})(?:${toSign})?`,
@@ -104,7 +118,7 @@ const phrases: readonly Phrase<Said>[] = [
   },
   // A bare number with a half.
   {
-    pattern: pattern`${notPriced}(?<![\d.,/£€$#+-])(?<at>\d{1,2}(?:[.,]5|\s?½|\s1/2))(?![\d°]|[.,]\d)${unitAfter}`,
+    pattern: pattern`${notPriced}(?<![\d.,£€$#+-]|\d\s?/\s?|\w/)(?<at>\d{1,2}(?:[.,]5|\s?½|\s1/2))(?![\d°]|[.,]\d)${unitAfter}`,
     value: bareLoft,
   },
   {

@@ -20,6 +20,8 @@ it.each([
   ["90 €, envoi 4,20 €", ["asking 90", "postage 4.2"]],
   ["€30, can post for €6", ["asking 30", "postage 6"]],
   ["£80 posted", ["asking 80"]],
+  ["bought in 2020 for £380. £95", ["other 380", "asking 95"]],
+  ["Offers around £20", ["other 20"]],
   ["offers over £90", ["asking 90"]],
   ["starts at £0.99", ["asking 0.99"]],
   ["£25 the lot", ["together 25"]],
@@ -29,6 +31,17 @@ it.each([
   ["postage a tenner, £50", ["postage 10", "asking 50"]],
   ["3 left, 10.5 degrees, 44 inches", []],
 ])("%j", (text, expected) => expect(roles(text)).toEqual(expected));
+
+it.each([
+  "€40 collected or €46 posted",
+  "€46 posted or €40 if collected",
+  "40 € abgeholt, 46 € inkl. Versand",
+  "€40 pick up / €46 shipped",
+])("%j is €40 with €6 for postage", (text) => {
+  const found = readMoney(squeezeWords(text));
+  expect(found.find(({ role }) => role === "asking")?.money?.amountMinor).toBe(4000);
+  expect(found.find(({ role }) => role === "postage")?.money?.amountMinor).toBe(600);
+});
 
 it("gives a price without a currency that of the others, and no money where there is none", () => {
   expect(readMoney(squeezeWords("25 ono, p&p £4"))[0]?.money).toEqual({ amountMinor: 2500, currency: "GBP" });

@@ -36,7 +36,7 @@ const postageWord =
 const cuesBefore: readonly RoleCue[] = [
   [
     "other",
-    /(?:rrp|r\.r\.p\.?|msrp|srp|uvp|pvp|list(?:s|ed)?(?: price)?|retail(?:s|ed|ing)?(?: price)?(?: (?:at|for))?|new price|neupreis|np|prix neuf|precio nuevo|(?:cost|costs|costing)(?: (?:me|us|him|her|my \p{L}+|over|about|around|nearly|almost|new|originally|well over))*|paid(?: (?:over|about|around|nearly|almost|nearly))*|payed|(?:bought|purchased|got|picked up)(?: (?:it|them|new|this))* (?:for|at)|worth(?: (?:over|about|around|at least|easily))*|valued at|value|(?:sells?|selling|sold|retails?|going|goes|go|went|are|is|were|was) (?:new )?(?:for|at)(?: (?:over|about|around))? new|normally|(?<!\()usually|originally|(?:sell|sells|selling|go|goes|going) (?:elsewhere|new|online|in (?:the )?shops?|on [\p{L} ]{2,14}) (?:for|at)|instead of|rather than|(?:new|shop|original|full) (?:price|cost|for|at)|brand new|stood me at|neu(?:wert)?|statt|au lieu de|antes|save|saving|discount(?: of)?|deposit(?: of)?|spent(?: (?:over|about))?|refund(?:ed)?|insured (?:for|to)|up to|budget(?: (?:of|is|around|about))?|max(?:imum)?(?: (?:of|budget))?|no more than|refused|turned down|offered(?: me)?|was offered|rejected|not worth|fee of|fees?|knock|minus|less|plus cash|cash adjustment) ?[:=]? ?(?:of |about |around |over |nearly |approx\.? |circa |c\.? ?|~ ?|was )?(?:the |an? |new )?$/u,
+    /(?:rrp|r\.r\.p\.?|msrp|srp|uvp|pvp|list(?:s|ed)?(?: price)?|retail(?:s|ed|ing)?(?: price)?(?: (?:at|for))?|new price|neupreis|np|prix neuf|precio nuevo|(?:cost|costs|costing)(?: (?:me|us|him|her|my \p{L}+|over|about|around|nearly|almost|new|originally|well over))*|paid(?: (?:over|about|around|nearly|almost|nearly))*|payed|(?:bought|purchased|got|picked up)(?: (?:it|them|new|this|back|in|last|from|year|the|\p{L}*shop|store|pro|(?:19|20)\d\d|\p{L}+ (?=(?:19|20)\d\d)))* (?:for|at)|offers? (?:around|about|circa|in the region of)|worth(?: (?:over|about|around|at least|easily))*|valued at|value|(?:sells?|selling|sold|retails?|going|goes|go|went|are|is|were|was) (?:new )?(?:for|at)(?: (?:over|about|around))? new|normally|(?<!\()usually|originally|(?:sell|sells|selling|go|goes|going) (?:elsewhere|new|online|in (?:the )?shops?|on [\p{L} ]{2,14}) (?:for|at)|instead of|rather than|(?:new|shop|original|full) (?:price|cost|for|at)|brand new|stood me at|neu(?:wert)?|statt|au lieu de|antes|save|saving|discount(?: of)?|deposit(?: of)?|spent(?: (?:over|about))?|refund(?:ed)?|insured (?:for|to)|up to|budget(?: (?:of|is|around|about))?|max(?:imum)?(?: (?:of|budget))?|no more than|refused|turned down|offered(?: me)?|was offered|rejected|not worth|fee of|fees?|knock|minus|less|plus cash|cash adjustment) ?[:=]? ?(?:of |about |around |over |nearly |approx\.? |circa |c\.? ?|~ ?|was )?(?:the |an? |new )?$/u,
   ],
   [
     "other",
@@ -155,6 +155,26 @@ function roleOf({ before, after }: Placed): MoneyRole {
   return late ?? early ?? "asking";
 }
 
+const fetched =
+  /^ ?(?:if |when )?(?:collect(?:ed|ion)?|picked[ -]up|pick[ -]?up|to collect|cash on collection|abgeholt|bei abholung|opgehaald|en main propre|sur place|en mano)(?![\p{L}])/u;
+const sent =
+  /^ ?(?:if )?(?:posted|shipped|delivered|sent|inc(?:l\.?|luding)? (?:p&p|post(?:age)?|shipping)|versendet|mit versand|inkl\.? versand|verzonden|envoyee?|port compris|enviado)(?![\p{L}])/u;
+
+/** "€40 collected or €46 posted": the first is the price, and what is between them the postage. */
+function sentForMore(found: readonly MoneyFound[], plain: string): MoneyFound[] {
+  const near = (pattern: RegExp) =>
+    found.find(
+      ({ end, role, money }) => role !== "other" && money && pattern.test(plain.slice(end, end + 24)),
+    );
+  const home = near(fetched);
+  const away = near(sent);
+  if (!home?.money || !away?.money || home.money.currency !== away.money.currency) return [...found];
+  const amountMinor = away.money.amountMinor - home.money.amountMinor;
+  if (amountMinor <= 0 || home.role === "postage") return [...found];
+  const money = { ...away.money, amountMinor };
+  return found.map((one) => (one === away ? { ...one, role: "postage", money } : one));
+}
+
 /** Every sum of money in the words with what it is for. A bare price takes the currency of the others. */
 export function readMoney(words: Words): MoneyFound[] {
   const amounts = readAmounts(words);
@@ -164,7 +184,7 @@ export function readMoney(words: Words): MoneyFound[] {
   const dollar = ["AUD", "CAD", "NZD"].find((one) => currencies.has(one));
   if (dollar !== undefined) currencies.delete("USD");
   const shared = currencies.size === 1 ? ([...currencies][0] as string) : null;
-  return placed.map((one) => {
+  const found = placed.map((one): MoneyFound => {
     const { units, start, end } = one.amount;
     const said = one.amount.currency ?? shared;
     const currency = said === "USD" && dollar !== undefined ? dollar : said;
@@ -180,4 +200,5 @@ export function readMoney(words: Words): MoneyFound[] {
       ...(doubt === undefined ? {} : { doubt }),
     };
   });
+  return sentForMore(found, words.plain);
 }

@@ -77,9 +77,9 @@ const lotCount = new RegExp(
   "u",
 );
 const later =
-  /^(?: ?[,(:-])? ?(?:[^.,;:\n\d(]{0,30}(?<!\p{L})x ?(\d{1,3})(?!\d|[."°]\d|["°/])|\((\d{1,2})(?: ?(?:off|x|no\.?|available|of them))?\)|(\d{1,3}) ?(?:off|no\.|pcs|stk)(?![\p{L}]))/u;
+  /^(?: ?[,(:-])? ?(?:(\d{1,2}) x (?=\p{L})|[^.,;:\n\d(]{0,30}(?<!\p{L})x ?(\d{1,3})(?!\d|[."°]\d|["°/])|\((\d{1,2})(?: ?(?:off|x|no\.?|of them))?\)|(\d{1,3}) ?(?:off|no\.|pcs|stk)(?![\p{L}]))/u;
 const laterSaid =
-  /(?<![\p{L}\d.,£€$/])(?:(?:qty|quantity|anzahl|menge|quantite|cantidad)(?: of)?[ :=]{1,2}(\d{1,3})|(\d{1,3}|two|three|four|five|six|eight|ten|twelve) (?:left(?! hand)|available|in stock|of them|for sale|to sell|in total|verfugbar|disponibles?|vorhanden)|(?:bag|box|set|pack|lot|bundle|job ?lot|sleeve) of (\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|thirteen|a dozen)(?! (?:driver|wood|iron|head|shaft|grip|different|mixed|assorted))|(?<=[,;] ?)(?:a )?(pair)(?=[ ,.;]|$)|(?:have|got) (\d{1,3}|two|three|four|five|six|seven|eight|nine|ten) (?:of (?:these|them)|left(?! hand)|available|but|altogether|in total))(?![\p{L}])/u;
+  /(?<![\p{L}\d.,£€$/])(?:(?:qty|quantity|anzahl|menge|quantite|cantidad)(?: of)?[ :=]{1,2}(\d{1,3})|(\d{1,3}|two|three|four|five|six|eight|ten|twelve) (?:of them|for sale|to sell|in total)|(?:bag|box|set|pack|lot|bundle|job ?lot|sleeve) of (\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve|thirteen|a dozen)(?! (?:driver|wood|iron|head|shaft|grip|different|mixed|assorted))|(?<=[,;] ?)(?:a )?(pair)(?=[ ,.;]|$)|(?:have|got) (\d{1,3}|two|three|four|five|six|seven|eight|nine|ten) (?:of (?:these|them)|but|altogether|in total))(?![\p{L}])/u;
 
 const countOf = (said: string): number => numberWords.get(said) ?? Number(said);
 

@@ -19,7 +19,7 @@ const phrases: readonly Phrase<Material>[] = [
   },
   { pattern: pattern`\b(?:steel|carbon|graphite)${fibre}[\s-]+${notShaft}\b`, value: null },
   {
-    pattern: pattern`\b(?:${withTypos("graphite", ["graphics"])}|grafit[oe]?|grafiet|graph|grph)(?:\s*-?\s*(?:schaft|skaft))?s?\b`,
+    pattern: pattern`\b(?:${withTypos("graphite", ["graphics"])}|grafitt?[oe]?|grafiet|grafito|graph|grph)(?:\s*-?\s*(?:schaft|skaft))?s?\b`,
     value: "graphite",
   },
   {
@@ -27,7 +27,7 @@ const phrases: readonly Phrase<Material>[] = [
     value: "graphite",
   },
   {
-    pattern: pattern`\b(?:stainless\s+)?(?:steels?|steal(?=\s+shaft)|stel(?=\s+shaft)|steelshafts?|stahl|stahlschaft|stalskaft|stal|acier|acero|acciaio|staal)\b`,
+    pattern: pattern`\b(?:stainless\s+)?(?:steels?|steal(?=\s+shaft)|stel(?=\s+shaft)|steelshafts?|stahl|stahlschaft|stalen|stalskaft|staalskaft|stalskaft|stal|acier|acero|acciaio|staal)\b`,
     value: "steel",
   },
 ];

@@ -29,4 +29,9 @@ checkReader(readYear, [
   ["purchased May 2023 new"],
   ["2000 rpm"],
   ["1990 euros"],
+  ["Dimity driver / LH / 2021 / £40", "2021 = 2021"],
+  ["* RH * 2016 * light marks", "2016 = 2016"],
+  ["irons, 2020, RH", "2020 = 2020"],
+  ["my driver, the 2018 one", "2018 = 2018"],
+  ["gone flat. 2016. £7", "2016 = 2016"],
 ]);

@@ -33,6 +33,9 @@ const phrases: readonly Phrase<number>[] = [
     value: yearOf,
   },
   { pattern: pattern`(?<=\w\s*)\(${year}(?=\s*(?:\)|model))`, value: yearOf },
+  { pattern: pattern`\bthe\s+${year}(?=\s+(?:one|ones|version)\b)`, value: yearOf },
+  // Alone between the bars, stars or commas of a title.
+  { pattern: pattern`(?<=[/|*•~,.;]\s*)${year}(?=\s*(?:[/|*•~,;.)]|\n|$))`, value: yearOf },
 ];
 
 /** Reads the year of a model. A date of purchase or sale, a price and a telephone number are no such year. */

@@ -22,6 +22,8 @@ function spreadNumbers({ items, plain }: Offered): void {
     );
     const item = items[at];
     if (!item || item.number) continue;
+    // "Two woods, 3w and 5w": named as things of their own already.
+    if (items.some((other) => other !== item && other.first >= start && other.first < end)) continue;
     const quantity = item.quantity?.value === numbers.length ? null : item.quantity;
     items.splice(at, 1, ...numbers.map((number) => copyOf(item, { number, quantity })));
   }

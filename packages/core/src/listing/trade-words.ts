@@ -9,7 +9,7 @@ putter putters steel graphite carbon taper parallel`;
 const everydayWords = `about absolutely accepted adjustable after again ahead alone also always amount another anyone anything area
 around asking back bargain barely basement been before being below best better between blue both bought bounce brand brass bring
 brought build built bulge bundle butt cash centre center change cheap chip chipped chips cheers clean cleaned clear clone club
-clubs collect collected collection color colour come comes condition contact cord cost could course cracked crack crown damage
+close closed closer closely clothes glove gloves clubs collect collected collection color colour come comes condition contact cord cost could course cracked crack crown damage
 damaged dent dented dents deal degree degrees delivery denne dings does done down each easy either ends every everything
 excellent extra extras face fast fault faults feel feels felt find fine firm fits fitted fixed flex forged foam free from full
 fully game garage gave gets given gives going gold golf gone good grab gram grams great green gripped grooves half hand handed

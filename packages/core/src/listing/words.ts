@@ -23,6 +23,12 @@ const singleCharacters: ReadonlyMap<string, string> = new Map(
     ["-", "‐‑‒–—―−"],
     ["x", "×✕✖"],
     ["°", "º˚"],
+    // Letters that no accent makes, so that folding leaves them.
+    ["o", "øœ"],
+    ["a", "æ"],
+    ["l", "ł"],
+    ["d", "đð"],
+    ["s", "ß"],
   ].flatMap(([plain, forms]) => [...(forms ?? "")].map((form) => [form, plain ?? ""] as const)),
 );
 
@@ -31,14 +37,13 @@ function plainCharacter(character: string): string {
   if (character >= "!" && character <= "~") return character.toLowerCase();
   if (character === "\n") return "\n";
   if (/\s/u.test(character)) return " ".repeat(character.length);
-  const known = singleCharacters.get(character);
+  const known = singleCharacters.get(character.toLowerCase());
   if (known !== undefined) return known;
   // Compatibility forms (fullwidth letters, superscripts) and accents fold to their base letter; ½ and the like stay one sign.
   const folded = /[¼-¾⅐-⅞£€¥¢°]/u.test(character)
     ? character
     : character.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();
   if (folded.length === character.length && !/[\p{Extended_Pictographic}\p{C}]/u.test(folded)) return folded;
-  if (character === "ß") return "s";
   return " ".repeat(character.length);
 }
 
