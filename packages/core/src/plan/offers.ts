@@ -1,9 +1,9 @@
 import type { Listing } from "../listing/listing.ts";
-import type { Part, PartKind } from "../parts/part.ts";
+import type { PartKind } from "../parts/part.ts";
 import { askingOf } from "../worth/asking-of.ts";
 import { convertedMinor } from "../worth/converted.ts";
 import { gettingHere } from "../worth/getting-here.ts";
-import { countingIds, partsOfListing } from "../worth/parts-of-listing.ts";
+import { countingIds, type ListingParts, partsOfListing } from "../worth/parts-of-listing.ts";
 import type { Sighting } from "../worth/sighting.ts";
 import type { PlanInput } from "./plan-input.ts";
 import type { PlanTrip } from "./plan-model.ts";
@@ -14,6 +14,8 @@ export interface Offer extends StockBundle {
   readonly sighting: Sighting;
   readonly priceMinor: number;
   readonly trip: PlanTrip | undefined;
+  /** For each item, the things of it that are sold as one: the ids of their parts. */
+  readonly things: ListingParts["things"];
 }
 
 /** A listing that is left out of the plan, and why. */
@@ -30,16 +32,21 @@ export function offersOf(input: PlanInput): {
 } {
   const offers: Offer[] = [];
   const leftOut: LeftOut[] = [];
+  const taken = new Set(input.bench.parts.map(({ id }) => id));
   for (const sighting of input.sightings) {
     if (sighting.outcome !== "open") continue;
-    const made = offerOf(sighting, input);
+    const made = offerOf(sighting, taken, input);
     if ("code" in made) leftOut.push(made);
     else offers.push(made);
   }
   return { offers, leftOut };
 }
 
-function offerOf(sighting: Sighting, { catalogue, costs }: PlanInput): Offer | LeftOut {
+function offerOf(
+  sighting: Sighting,
+  taken: ReadonlySet<string>,
+  { catalogue, costs }: PlanInput,
+): Offer | LeftOut {
   const { listing, id } = sighting;
   const out = (code: LeftOut["code"], text: string): LeftOut => ({ sighting: id, code, text });
   if (listing.items.length === 0) return out("nothing-read", "nothing to buy was found in the words");
@@ -51,13 +58,14 @@ function offerOf(sighting: Sighting, { catalogue, costs }: PlanInput): Offer | L
   if (askingMinor === undefined) return out("no-rate", `no rate is known for ${asking.currency}`);
   const here = gettingHere({ listing, costs, ...distanceOf(sighting) });
   if (here.isOpen) return out("no-distance", "it has to be fetched, and nobody knows how far it is");
-  const { parts, joints } = partsOfListing(listing, catalogue, offerIds(id));
+  const { parts, joints, things } = partsOfListing(listing, catalogue, offerIds(id, taken));
   const isFetched = here.minutes > 0;
   return {
     id,
     sighting,
     parts,
     joints,
+    things,
     priceMinor: askingMinor + (isFetched ? 0 : here.moneyMinor),
     trip: isFetched
       ? {
@@ -75,19 +83,22 @@ const distanceOf = ({ roundTripKm }: Sighting) => (roundTripKm === undefined ? {
 /** Listings at one place are fetched on one drive; without a named place each is a place of its own. */
 const placeOf = ({ place, id }: Sighting) => place?.trim().toLowerCase() || `place of ${id}`;
 
-function offerIds(id: string): (kind: PartKind) => string {
-  return countingIds(`offer-${id}`);
+/** Names for a listing's parts that nothing on the bench has. */
+function offerIds(id: string, taken: ReadonlySet<string>): (kind: PartKind) => string {
+  const next = countingIds(`offer-${id}`);
+  const free = (kind: PartKind): string => {
+    const name = next(kind);
+    return taken.has(name) ? free(kind) : name;
+  };
+  return free;
 }
 
-/** The parts of all offers, for asking what they go with. */
-export function partsOfOffers(offers: readonly Offer[]): {
-  parts: Part[];
-  joints: StockBundle["joints"][number][];
-} {
-  return {
-    parts: offers.flatMap(({ parts }) => [...parts]),
-    joints: offers.flatMap(({ joints }) => [...joints]),
-  };
+const titleMax = 80;
+
+/** What a listing is called in a plan: the first line of its words, else its id. */
+export function titleOfOffer({ id, sighting }: Offer): string {
+  const line = sighting.text.split("\n").find((each) => each.trim() !== "");
+  return line?.trim().slice(0, titleMax) ?? id;
 }
 
 /** A listing in which nothing is offered: the bench is judged by itself. */

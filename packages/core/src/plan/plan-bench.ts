@@ -1,11 +1,12 @@
-import { roundMinor } from "../money.ts";
+import { minorDigits, roundMinor } from "../money.ts";
 import { titleOfPart } from "../worth/titles.ts";
+import type { MeaningfulUse } from "./meaningful-use.ts";
+import { titleOfOffer } from "./offers.ts";
 import { planActions } from "./plan-actions.ts";
 import type { PlanInput } from "./plan-input.ts";
-import type { PlanModel, PlanSolution } from "./plan-model.ts";
+import type { Bundle, PlanModel, PlanSolution } from "./plan-model.ts";
 import type { Plan, PlanBinding } from "./plan-result.ts";
 import { type PlanSetup, planSetup } from "./plan-setup.ts";
-import type { MeaningfulUse } from "./plan-uses.ts";
 
 /** Whatever solves a plan's model: here, in a worker, or by brute force in a test. */
 export type SolveModel = (model: PlanModel) => Promise<PlanSolution>;
@@ -42,9 +43,12 @@ function bindingOf(
   { limit, worthMinor }: PlanSolution["binding"][number],
   setup: PlanSetup,
 ): PlanBinding | undefined {
-  if (limit === "budget") return { limit, text: "the budget", worthMinor: roundMinor(worthMinor * 100) };
+  const unit = 10 ** minorDigits(setup.context.costs.currency);
+  if (limit === "budget") return { limit, text: "the budget", worthMinor: roundMinor(worthMinor * unit) };
   if (limit === "minutes") return { limit, text: "your hours", worthMinor: roundMinor(worthMinor * 60) };
   const kind = limit.startsWith("kind:") ? limit.slice("kind:".length) : undefined;
+  // How many can wait for one want is not the user's to say.
+  if (kind !== undefined && !(kind in setup.wishes.mostOfType)) return undefined;
   if (kind !== undefined)
     return { limit: "clubs-of-type", text: `clubs of the type ${kind}`, worthMinor: roundMinor(worthMinor) };
   const [type, at] = limit.split(".");
@@ -81,16 +85,29 @@ async function nextBest(
 }
 
 function decisionsOf({ choice }: PlanSolution, setup: PlanSetup): Decision[] {
-  const bought = choice.bundles.map((id) => {
-    const words = setup.offers.find((offer) => offer.id === id)?.sighting.text ?? id;
-    return { title: words.split("\n")[0] ?? id, isPartOf: (other: string) => other === id };
-  });
+  const bought = setup.offers
+    .filter(({ id }) => choice.bundles.includes(id))
+    .sort((one, other) => other.priceMinor - one.priceMinor)
+    .map((offer) => {
+      const alike = alikeBundles(offer.id, setup);
+      return { title: titleOfOffer(offer), isPartOf: (other: string) => alike.has(other) };
+    });
   const built = Object.keys(choice.uses)
     .flatMap((id) => setup.uses.get(id) ?? [])
     .filter((use) => use.do === "build")
     .sort((one, other) => other.netMinor - one.netMinor)
     .map((use) => ({ title: use.title, isPartOf: (id: string) => isSameClub(use, setup.uses.get(id)) }));
-  return [...bought.slice(0, decisionsTried), ...built].slice(0, decisionsTried);
+  // Half of each, and where there are fewer of one, more of the other.
+  const half = decisionsTried / 2;
+  const firstBought = bought.slice(0, Math.max(half, decisionsTried - built.length));
+  return [...firstBought, ...built].slice(0, decisionsTried);
+}
+
+/** To buy the same things of somebody else is the same decision. */
+function alikeBundles(id: string, { model }: PlanSetup): ReadonlySet<string> {
+  const givesOf = ({ gives }: Bundle) => JSON.stringify(gives);
+  const own = model.bundles.find((bundle) => bundle.id === id);
+  return new Set(model.bundles.flatMap((each) => (own && givesOf(each) === givesOf(own) ? each.id : [])));
 }
 
 /** The same head on the same shaft is the same decision, whatever the grip. */

@@ -58,8 +58,17 @@ function inOrder(cluster: Cluster): Cluster {
 
 /** A part's facts as one word, the same for parts that are alike. */
 function partKey(part: Part): string {
-  const facts = Object.entries(part).filter(([name]) => !incidental.has(name));
-  return JSON.stringify([part.kind, ...facts.sort(([one], [other]) => (one < other ? -1 : 1))]);
+  return JSON.stringify(inOrderOfNames(Object.entries(part).filter(([name]) => !incidental.has(name))));
+}
+
+/** Facts by their names in order, those within them too: the order in which somebody wrote them down means nothing. */
+function inOrderOfNames(facts: readonly [string, unknown][]): unknown[] {
+  return facts
+    .map(([name, value]) => {
+      const isGroup = typeof value === "object" && value !== null && !Array.isArray(value);
+      return [name, isGroup ? inOrderOfNames(Object.entries(value)) : value] as const;
+    })
+    .sort(([one], [other]) => (one < other ? -1 : 1));
 }
 
 function jointsOf(cluster: Cluster, joints: readonly Joint[]): Joint[] {
@@ -72,8 +81,8 @@ function signature(cluster: Cluster, joints: readonly Joint[]): string {
   const joined = joints.map(
     ({ type, parts }) =>
       `${type} ${parts
-        .map((id) => place.get(id))
-        .sort()
+        .map((id) => place.get(id) ?? 0)
+        .sort((one, other) => one - other)
         .join("-")}`,
   );
   return JSON.stringify([cluster.map(partKey), joined.sort()]);

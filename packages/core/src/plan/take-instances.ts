@@ -1,10 +1,11 @@
+import { grouped } from "./grouped.ts";
+import type { MeaningfulUse } from "./meaningful-use.ts";
 import type { PlanChoice } from "./plan-model.ts";
 import type { PlanSetup } from "./plan-setup.ts";
-import type { MeaningfulUse } from "./plan-uses.ts";
 import type { Instance, StockType } from "./stock.ts";
 
 /** One time a use is done, and which real part stands for each part of the representatives. */
-interface DoneUse {
+export interface DoneUse {
   readonly use: MeaningfulUse;
   readonly ids: ReadonlyMap<string, string>;
 }
@@ -17,26 +18,48 @@ interface Shelf {
 
 /**
  * Gives every use of a choice real parts: what a use takes of one type comes from one thing of it, so that joined parts stay
- * together. Uses that take most of a thing choose first. What nobody takes is kept.
+ * together. Of each type those that take most of a thing choose first. What nobody takes is kept.
  */
 export function takeInstances(choice: PlanChoice, setup: PlanSetup): { done: DoneUse[]; kept: string[] } {
   const bought = new Set(choice.bundles);
-  const shelves = new Map(setup.types.map((type) => [type.id, shelvesOf(type, bought)]));
   const placeOf = new Map(
-    setup.types.flatMap((type) => type.parts.map((part, at) => [part.id, { type, at }])),
+    setup.types.flatMap((type) => type.parts.map((part, at) => [part.id, { type, at }] as const)),
   );
-  const wanted = Object.entries(choice.uses).flatMap(([id, count]) => {
+  const done = Object.entries(choice.uses).flatMap(([id, count]) => {
     const use = setup.uses.get(id);
-    return use ? Array.from({ length: count }, () => use) : [];
+    return use ? Array.from({ length: count }, () => ({ use, ids: new Map<string, string>() })) : [];
   });
-  const most = (use: MeaningfulUse) => use.parts.length;
-  const done = wanted
-    .sort((one, other) => most(other) - most(one))
-    .map((use) => ({ use, ids: take(use, shelves, placeOf) }));
-  const kept = [...shelves.values()]
-    .flat()
-    .flatMap(({ instance, taken }) => instance.parts.filter((_, at) => !taken.has(at)).map(({ id }) => id));
+  const claims = done.flatMap(({ use, ids }) => claimsOf(use, ids, placeOf));
+  const byType = grouped(claims, ({ type }) => type);
+  const kept = setup.types.flatMap((type) => {
+    const shelves = shelvesOf(type, bought);
+    const most = (byType.get(type) ?? []).sort((one, other) => other.places.length - one.places.length);
+    for (const claim of most) take(claim, shelves);
+    return shelves.flatMap(({ instance, taken }) =>
+      instance.parts.filter((_, at) => !taken.has(at)).map(({ id }) => id),
+    );
+  });
   return { done, kept };
+}
+
+/** What one use takes of one type, and where to note which real parts they are. */
+interface Claim {
+  readonly type: StockType;
+  readonly places: readonly number[];
+  readonly ids: Map<string, string>;
+}
+
+function claimsOf(
+  { parts }: MeaningfulUse,
+  ids: Map<string, string>,
+  placeOf: ReadonlyMap<string, { readonly type: StockType; readonly at: number }>,
+): Claim[] {
+  const places = parts.flatMap((id) => placeOf.get(id) ?? []);
+  return [...grouped(places, ({ type }) => type)].map(([type, taken]) => ({
+    type,
+    places: taken.map(({ at }) => at),
+    ids,
+  }));
 }
 
 function shelvesOf({ instances }: StockType, bought: ReadonlySet<string>): Shelf[] {
@@ -45,28 +68,12 @@ function shelvesOf({ instances }: StockType, bought: ReadonlySet<string>): Shelf
     .map((instance) => ({ instance, taken: new Set<number>() }));
 }
 
-function take(
-  use: MeaningfulUse,
-  shelves: ReadonlyMap<string, readonly Shelf[]>,
-  placeOf: ReadonlyMap<string, { readonly type: StockType; readonly at: number }>,
-): Map<string, string> {
-  const byType = new Map<string, string[]>();
-  for (const id of use.parts) {
-    const type = placeOf.get(id)?.type.id ?? "";
-    byType.set(type, [...(byType.get(type) ?? []), id]);
+function take({ type, places, ids }: Claim, shelves: readonly Shelf[]): void {
+  const together = shelves.find(({ taken }) => places.every((at) => !taken.has(at)));
+  for (const at of places) {
+    const shelf = together ?? shelves.find(({ taken }) => !taken.has(at));
+    if (!shelf) throw new Error(`the plan takes more of ${type.id} than there is`);
+    shelf.taken.add(at);
+    ids.set(type.parts[at]?.id as string, shelf.instance.parts[at]?.id as string);
   }
-  const ids = new Map<string, string>();
-  for (const [type, parts] of byType) {
-    const places = parts.map((id) => placeOf.get(id)?.at ?? 0);
-    const all = shelves.get(type) ?? [];
-    const together = all.find(({ taken }) => places.every((at) => !taken.has(at)));
-    for (const [index, id] of parts.entries()) {
-      const at = places[index] as number;
-      const shelf = together ?? all.find(({ taken }) => !taken.has(at));
-      if (!shelf) throw new Error(`the plan takes more of ${type} than there is`);
-      shelf.taken.add(at);
-      ids.set(id, shelf.instance.parts[at]?.id ?? id);
-    }
-  }
-  return ids;
 }

@@ -1,0 +1,174 @@
+import { routeOf } from "../graph/route.ts";
+import { rank } from "../graph/verdict-index.ts";
+import { roundMinor } from "../money.ts";
+import type { Joint } from "../parts/joint.ts";
+import type { Part } from "../parts/part.ts";
+import { type PlainClub, plainClub } from "../resolve/club.ts";
+import { PairJudge, type Way } from "../resolve/pair-judge.ts";
+import { type ReadyBench, skillByDefault } from "../resolve/ready-bench.ts";
+import type { DealContext } from "../worth/deal-context.ts";
+import { type Sale, saleOf } from "../worth/sale.ts";
+import { subjectOfClub } from "../worth/subject-of.ts";
+import { titleOfClub } from "../worth/titles.ts";
+import { unsafeFaults } from "../worth/unsafe-faults.ts";
+import { workCost } from "../worth/work-cost.ts";
+import { grouped } from "./grouped.ts";
+import { type MeaningfulUse, type Roles, sharesOf } from "./meaningful-use.ts";
+import { freedShares, isUndoing, type Parting, sideTaken } from "./parting.ts";
+
+/** What building looks things up in. */
+export interface BuildDesk {
+  readonly ready: ReadyBench;
+  readonly context: DealContext;
+  readonly roles: Roles;
+  readonly partings: readonly Parting[];
+  /** A club of an imagined part may be open in what nobody could know of it yet. */
+  readonly isImagined: (id: string) => boolean;
+  /** The cover and the wrench that come with a head where it is bought, by the head's id. */
+  readonly extras: ReadonlyMap<string, readonly Part[]>;
+}
+
+/** Every settled club that can be made of the types, at what it brings over its work. */
+export function buildUses(desk: BuildDesk): MeaningfulUse[] {
+  const { ready, isImagined } = desk;
+  const judge = new PairJudge(ready, ready.graph.goal.skill ?? skillByDefault);
+  const others = othersOfClass(ready, desk.context.joints);
+  const most = (head: Part, shaft: Part) =>
+    isImagined(head.id) || isImagined(shaft.id) ? rank.unsettled : rank.fitsWithWork;
+  let turn = 0;
+  const waysOf = (head: Part, shaft: Part) => {
+    turn += 1;
+    const ways = judge.ways(head, shaft).filter(({ ranked }) => ranked.verdict <= most(head, shaft));
+    return worthTrying(ways, shaft, ready, others, turn);
+  };
+  return ready.graph.at.head
+    .filter((head) => unsafeFaults([head]).length === 0)
+    .flatMap((head) =>
+      ready.groups
+        .filter((group) => !judge.groupRefused(head, group.first))
+        .flatMap(({ shafts }) => shafts.flatMap((shaft) => waysOf(head, shaft)))
+        .flatMap((way) => usesOf(plainClub(way, ready.graph), desk)),
+    );
+}
+
+/** Adapters beside a shaft's own that are planned with, and grips for each: more would be more of the same. */
+const mostTried = { adapters: 8, grips: 3 };
+
+/**
+ * Of the ways to join one head and one shaft: with every adapter that no rule tells from those that were tried, for each of
+ * them there are only so many of; and of grips the own one, or a few. Which few goes round from pair to pair, so that every
+ * grip has its turn.
+ */
+function worthTrying(
+  ways: readonly Way[],
+  shaft: Part,
+  ready: ReadyBench,
+  others: OthersOfClass,
+  turn: number,
+): Way[] {
+  const byAdapter = grouped(
+    ways.flatMap((way) => withOthers(way, "adapter", ready, others)),
+    ({ route }) => route.chosen.adapter?.id ?? "",
+  );
+  const ownGrip = ready.graph.occupancy.at(shaft.id, "butt")?.other;
+  const ownAdapter = ready.graph.occupancy.at(shaft.id, "tip")?.other;
+  const [own, foreign] = parted([...byAdapter], ([adapter]) => adapter === "" || adapter === ownAdapter);
+  return [...own, ...goingRound(foreign, mostTried.adapters, turn)].flatMap(([, tried]) => {
+    const [kept, loose] = parted(
+      tried.flatMap((way) => withOthers(way, "grip", ready, others)),
+      ({ route }) => route.chosen.grip?.id === ownGrip,
+    );
+    return [...kept, ...goingRound(loose, kept.length > 0 ? 1 : mostTried.grips, turn)];
+  });
+}
+
+function parted<T>(things: readonly T[], isFirst: (thing: T) => boolean): [T[], T[]] {
+  return [things.filter(isFirst), things.filter((thing) => !isFirst(thing))];
+}
+
+/** So many of these, from one that is further on each turn. */
+function goingRound<T>(things: readonly T[], most: number, turn: number): T[] {
+  if (things.length <= most) return [...things];
+  return Array.from({ length: most }, (_, at) => things[(turn + at) % things.length] as T);
+}
+
+/** The loose parts that no rule tells from a loose one, itself among them. */
+type OthersOfClass = (part: Part, place: "adapter" | "grip") => readonly Part[];
+
+function othersOfClass({ graph, index }: ReadyBench, joints: readonly Joint[]): OthersOfClass {
+  const joined = new Set(joints.flatMap(({ parts }) => parts));
+  const numberOf = (place: "adapter" | "grip", part: Part) => index.classes[place].of(part).class;
+  const classes = (place: "adapter" | "grip") =>
+    grouped(
+      graph.at[place].filter(({ id }) => !joined.has(id)),
+      (part) => numberOf(place, part),
+    );
+  const known = { adapter: classes("adapter"), grip: classes("grip") };
+  return (part, place) =>
+    joined.has(part.id) ? [part] : (known[place].get(numberOf(place, part)) ?? [part]);
+}
+
+/** A way with every loose part in the place of the one it was judged with; what is joined stays as it is. */
+function withOthers(
+  way: Way,
+  place: "adapter" | "grip",
+  { graph }: ReadyBench,
+  others: OthersOfClass,
+): Way[] {
+  const part = way.route.chosen[place];
+  if (!part) return [way];
+  return others(part, place).map((other) =>
+    other === part
+      ? way
+      : {
+          ranked: way.ranked,
+          route: routeOf({ ...way.route.chosen, [place]: other }, graph.occupancy),
+        },
+  );
+}
+
+/** A club sold as it is made, and with the cover and the wrench that came with its head, where that brings more. */
+function usesOf(club: PlainClub, desk: BuildDesk): MeaningfulUse[] {
+  const plain = buildUse(club, [], desk);
+  const extras = desk.extras.get(club.head) ?? [];
+  const withExtras = extras.length > 0 ? buildUse(club, extras, desk) : undefined;
+  const isBetter = withExtras && withExtras.netMinor > (plain?.netMinor ?? Number.NEGATIVE_INFINITY);
+  return [...(plain ? [plain] : []), ...(isBetter ? [withExtras] : [])];
+}
+
+function buildUse(club: PlainClub, extras: readonly Part[], desk: BuildDesk): MeaningfulUse | undefined {
+  const { context, partings } = desk;
+  const ids = [club.head, club.adapter, club.shaft, club.grip].filter((id) => id !== null);
+  const made = ids.map((id) => context.parts.get(id) as Part);
+  // What stands together already is sold as it is.
+  if (club.work.length === 0 || unsafeFaults(made).length > 0) return undefined;
+  const sale = saleOfClub(club, extras, context);
+  if (!sale) return undefined;
+  const parts = [...ids, ...extras.map(({ id }) => id)];
+  const taken = new Set(parts);
+  const shared = partings.filter((parting) => sideTaken(taken, parting));
+  const own = club.work.filter((step) => !shared.some((parting) => isUndoing(step, parting)));
+  const work = workCost(own, context.costs);
+  const head = context.parts.get(club.head);
+  const clubType = head?.kind === "head" ? head.clubType : undefined;
+  return {
+    id: ["build", club.id, ...extras.map(({ id }) => id)].join(" "),
+    ...{ do: "build", title: sale.title, parts, club: { ...club, work: own } },
+    takes: [...sharesOf(parts, desk.roles), ...freedShares(taken, shared)],
+    netMinor: roundMinor(sale.gain.value) - work.totalMinor,
+    minutes: sale.minutes + work.minutes,
+    outlayMinor: work.materialMinor + sale.listingFeeMinor,
+    ...(clubType ? { kind: clubType } : {}),
+  };
+}
+
+function saleOfClub(club: PlainClub, extras: readonly Part[], context: DealContext): Sale | undefined {
+  const part = (id: string) => context.parts.get(id) as Part;
+  const [head, shaft, grip] = [part(club.head), part(club.shaft), part(club.grip)];
+  const said = {
+    ...(extras.some(({ kind }) => kind === "cover") ? { cover: true } : {}),
+    ...(extras.some(({ kind }) => kind === "wrench") ? { wrench: true } : {}),
+  };
+  const resale = context.resale(subjectOfClub({ head, shaft, grip }, context.finder, said));
+  return saleOf(titleOfClub(head, shaft), "club", resale, context.costs);
+}
