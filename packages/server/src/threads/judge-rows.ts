@@ -9,7 +9,7 @@ import {
   watchIndex,
 } from "@ferrule/core";
 import type { FoundMatch } from "../watch/kept-hits.ts";
-import type { ThreadPort } from "./thread.ts";
+import type { ThreadPort } from "./thread-port.ts";
 import type { RowsTask } from "./thread-task.ts";
 
 /** One listing for the thread to judge. */

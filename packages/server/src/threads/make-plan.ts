@@ -1,6 +1,6 @@
 import { type Plan, planBench, rules } from "@ferrule/core";
 import { solverWithin } from "./solver-within.ts";
-import type { ThreadPort } from "./thread.ts";
+import type { ThreadPort } from "./thread-port.ts";
 import type { PlanTask } from "./thread-task.ts";
 
 /** What is heard of a plan that is being made: how good it is so far, and in the end the plan. */

@@ -4,19 +4,9 @@ import { loadHighsSolver } from "../plan/highs-solver.ts";
 import { judgeRows } from "./judge-rows.ts";
 import { makePlan } from "./make-plan.ts";
 import type { FromThread, ToThread } from "./thread-pool.ts";
+import type { ThreadPort } from "./thread-port.ts";
 import type { ThreadTask } from "./thread-task.ts";
 import { valueWants } from "./value-wants.ts";
-
-/** How a task in a thread hears that it has to stop, and says what it has. */
-export interface ThreadPort {
-  /** The thread is deaf while it computes: only shared memory reaches it. */
-  shouldStop(): boolean;
-  say(message: unknown): void;
-  /** What is posted to the task, one after another. */
-  next(): Promise<unknown>;
-  /** Loaded when it is first asked for, and then kept. */
-  solver(): Promise<LinearSolver>;
-}
 
 /** Does one task after another, as they come. */
 export function main(): void {

@@ -1,6 +1,6 @@
 import { modelFinder, resaleEstimator, rules, type Want, wantValues } from "@ferrule/core";
 import { solverWithin } from "./solver-within.ts";
-import type { ThreadPort } from "./thread.ts";
+import type { ThreadPort } from "./thread-port.ts";
 import type { ValuesTask } from "./thread-task.ts";
 import { type Waiting, waitingFor } from "./waiting-for.ts";
 
