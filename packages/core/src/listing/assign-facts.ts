@@ -1,8 +1,8 @@
 import { clausesOf, type Stretch } from "./clauses.ts";
 import { type ItemDraft, isHeadLike, itemsAbout } from "./item-draft.ts";
 import { canHave } from "./item-fields.ts";
+import type { Absorbed } from "./items-state.ts";
 import type { Mention } from "./mention.ts";
-import type { Absorbed } from "./read-items.ts";
 
 /** Words by which a fact is said of everything. */
 const ofAll =

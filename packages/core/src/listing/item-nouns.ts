@@ -57,7 +57,7 @@ const phrases: readonly Phrase<Noun>[] = [
   ...traps,
   {
     pattern: word(
-      "(?:golf )?head[ -]?(?:covers?|cvrs?|coverr?s?|socks?)|h ?/ ?c(?:overs?)?|hcs?|h\\.c\\.?|covers?(?! (?:the|all|my|your|cost|post))|(?:schlager|driver|kopf|holz|club)?hauben?|capuchons?|couvre[ -]?(?:clubs?|tetes?)|fundas?|housses?|headcovers?|hedcovers?",
+      "(?:golf )?head[ -]?(?:covers?|cvrs?|coverr?s?|socks?)|h ?/ ?c(?:overs?)?|hcs?|h\\.c\\.?|covers?(?! (?:the|all|my|your|cost|post))|(?:schlager|driver|kopf|holz|club)?hauben?|capuchons?|couvre[ -]?(?:clubs?|tetes?)|fundas?|hoes(?:je)?|housses?|headcovers?|hedcovers?",
     ),
     value: noun("cover"),
   },

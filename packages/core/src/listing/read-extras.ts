@@ -3,7 +3,7 @@ import type { FactReader } from "./mention.ts";
 import { findPhrases, type Phrase, pattern } from "./phrases.ts";
 import { withTypos } from "./typos.ts";
 
-const cover = `(?:head\\s*-?\\s*${withTypos("covers", ["cove"])}?|head\\s*-?\\s*${withTypos("cover", ["cove"])}s?|${withTypos("headcover")}s?|hedcovers?|hcover|h\\s?/\\s?c|h\\.c\\.|hc|haube|schlagerhaube|housses?|capuchon|couvre[\\s-](?:club|tete)s?|fundas?|cuffia)`;
+const cover = `(?:head\\s*-?\\s*${withTypos("covers", ["cove"])}?|head\\s*-?\\s*${withTypos("cover", ["cove"])}s?|${withTypos("headcover")}s?|hedcovers?|hcover|h\\s?/\\s?c|h\\.c\\.|hc|haube|schlagerhaube|housses?|capuchon|couvre[\\s-](?:club|tete)s?|fundas?|cuffia|hoes(?:je)?|copertura|overtrekk|koelleskjuler|kolleskjuler)`;
 const wrench = `(?:torque\\s+(?:wrench|key|tool|spanner)|${withTypos("wrench", ["wench"])}(?:es)?|${withTypos("spanner", ["spanned"])}s?|(?:allen|adjust(?:ment|ing|er)?|adapter|adaptor|loft|hex)\\s+(?:key|tool)|tool|schlussel|drehmomentschlussel|nokkel|nyckel|momentnyckel|skruvnyckel|sleutel|nogle|cle|llave|werkzeug)`;
 const plainCover = "(?:club\\s+)?covers?";
 const bringing =

@@ -56,7 +56,7 @@ const phrases: readonly Phrase<Said>[] = [
   },
   { pattern: pattern`\b(?:over|under|between|than)\s+(?:a\s+)?${worded}\s*-?\s*${inchSign}`, value: null },
   {
-    pattern: pattern`(?<![\d.,])(?<at>(?<feet>[2-4])\s*(?:ft|foot|feet|')\.?\s*(?<rest>\d{1,2}(?:[.,]\d)?)\s*(?:"|''|ins?\b|inch(?:es)?\b)?)(?=\s*(?:long|length|shaft|club|overall|[,.;)\n]|$))`,
+    pattern: pattern`(?<![\d.,])(?<at>(?<feet>[2-4])\s*(?:ft|foot|feet|')\.?\s*(?<rest>\d{1,2}(?:[.,]\d)?)(?:\s*(?:"|''|ins?\b|inch(?:es)?\b))?)(?=\s*(?:long|length|shaft|club|overall|[,.;)\n]|$))`,
     value: (match) => within(12 * Number(match.groups?.["feet"]) + numberOf(match.groups?.["rest"] ?? "")),
   },
   { pattern: pattern`${notClub}(?<at>${worded}\s*-?\s*${inchSign})${notLength}`, value: inchesOf },
@@ -107,7 +107,7 @@ const aloneAfter = new RegExp(
   `^${near}(?:${excluding}\\s+${adapter}|bare\\b|raw\\b|shaft\\s+(?:only|alone)|raw\\s+shaft|no\\s+tip\\b)`,
 );
 const adapterAfter = new RegExp(
-  `^${near}(?:${including}\\s+${adapter}|tip\\s+to\\s+butt\\s+(?:with|inc\\w*)\\s+${adapter}|${adapter}\\s+(?:included|inc)\\b)`,
+  `^${near}(?:${including}\\s+${adapter}|tip\\s+to\\s+butt\\s+(?:with|inc\\w*)\\s+${adapter}|${adapter}\\s+(?:included|inc)\\b|(?:with|w/|inc|incl|including)\\.?\\s+(?:the\\s+)?tip\\b)`,
 );
 const playingAfter =
   /^[\s(,-]*(?:spiellange|longueur\s+de\s+jeu|playing(?:\s+length)?\b|overall\s+(?:club\s+)?length|club\s+length|total\s+(?:club\s+)?length|finished\s+length|as\s+(?:a\s+)?built|built\b|overall\b)/;

@@ -1,21 +1,21 @@
-import { assignFacts } from "./assign-facts.ts";
-import { type BuiltItem, buildItem } from "./build-item.ts";
+import type { BuiltItem } from "./build-item.ts";
+import { buildItems, type Read } from "./build-items.ts";
 import type { CatalogueModel } from "./catalogue.ts";
-import type { Stretch } from "./clauses.ts";
 import { factReaders } from "./fact-readers.ts";
 import { findNames, type NameFound } from "./find-model.ts";
 import { foreignStretches } from "./foreign-stretches.ts";
 import { readIronSets } from "./iron-sets.ts";
-import { isForeignAt } from "./item-anchors.ts";
-import { type ItemDraft, itemsAbout } from "./item-draft.ts";
 import { findNounPhrases, type NounPhrase } from "./item-nouns.ts";
-import type { Doubt, Intent, Listing, Span } from "./listing.ts";
+import type { ItemsRead } from "./items-state.ts";
+import type { Doubt, Listing } from "./listing.ts";
 import type { Mention } from "./mention.ts";
 import { isSpokenFor } from "./name-evidence.ts";
+import { familyMentions, shortYears } from "./name-mentions.ts";
+import { placing } from "./place-spans.ts";
 import { type Prices, priceItems } from "./price-items.ts";
 import { readFallbacks } from "./read-fallbacks.ts";
 import { readIntent } from "./read-intent.ts";
-import { type ItemsRead, readItems } from "./read-items.ts";
+import { readItems } from "./read-items.ts";
 import { readModelFlex } from "./read-model-flex.ts";
 import { type MoneyFound, readMoney } from "./read-money.ts";
 import { readNegotiable } from "./read-negotiable.ts";
@@ -26,7 +26,9 @@ import { maskWords, type SqueezedWords, squeezeWords, type Words } from "./words
 
 /** Longer than any listing; what follows is not read. */
 const charactersMost = 8_000;
+
 const itemsMost = 200;
+
 const cutShort: Doubt = {
   field: null,
   start: charactersMost,
@@ -80,17 +82,6 @@ function isUnsettledNumber({ field, start, end }: Mention, plain: string): boole
   return choice || within;
 }
 
-/** The year in short before a name: "'21 Ombrel". */
-function shortYears(names: readonly NameFound[], { plain }: Words): Mention[] {
-  return names.flatMap(({ start }): Mention[] => {
-    const match = /(?<![\d\p{L}])'(?<year>[0-4]\d) ?$/u.exec(plain.slice(Math.max(0, start - 5), start));
-    const year = match?.groups?.["year"];
-    return match && year
-      ? [{ field: "year", value: 2000 + Number(year), start: start - match[0].length, end: start }]
-      : [];
-  });
-}
-
 /** "Steel? No, graphite", "dents I can live with": said, and not so. */
 function isTakenBack({ field, end }: Mention, plain: string): boolean {
   const after = plain.slice(end, end + 30);
@@ -101,145 +92,6 @@ function isTakenBack({ field, end }: Mention, plain: string): boolean {
         after,
       ))
   );
-}
-
-/** The adapter families that the names say. */
-function familyMentions(names: readonly NameFound[], { plain }: Words): Mention[] {
-  return names.flatMap(({ family, start, end }): Mention[] => {
-    if (family === null) return [];
-    const said: Mention = { field: "adapterFamily", value: family, start, end };
-    // "Quillon 2 on it" speaks of an adapter without the word.
-    const on =
-      /^ ?(?:tip |end |sleeve |adapt[eo]r )?(?:(?:is |already |still )?on(?: it| (?:the )?(?:end|tip))?|fitted|installed|attached|already on)(?= ?(?:$|[.,;)|\n]))/u.exec(
-        plain.slice(end, end + 20),
-      );
-    const tip =
-      /(?:with|w\/|has|inc|c\/w|mit|avec|con|plus|\+)(?: an?| the| a new)? ?$/u.test(
-        plain.slice(Math.max(0, start - 20), start),
-      ) && /^ tip(?![\p{L}])/u.test(plain.slice(end, end + 6));
-    if (tip) return [said, { field: "adapter", value: "fitted", start, end: end + 4 }];
-    return on ? [said, { field: "adapter", value: "fitted", start, end: end + on[0].length }] : [said];
-  });
-}
-
-interface Read {
-  readonly words: Words;
-  readonly masked: Words;
-  readonly names: readonly NameFound[];
-  readonly money: readonly MoneyFound[];
-  readonly intent: Intent | null;
-  readonly foreign: readonly Stretch[];
-  readonly read: ItemsRead;
-}
-
-/** The type and the number of a club that its own noun says count before any others in the words. */
-function ownMentions(
-  { type, typeAt, number, numberSaid, loft, quantity, plural }: ItemDraft,
-  mentions: readonly Mention[],
-  listed: boolean,
-): Mention[] {
-  const own: Mention[] = [];
-  if (type && typeAt) own.push({ field: "clubType", value: type, start: typeAt.start, end: typeAt.end });
-  if (number) own.push({ field: "clubNumber", value: number.value, start: number.start, end: number.end });
-  if (loft) own.push({ field: "loftDeg", value: loft.value, start: loft.start, end: loft.end });
-  const inNoun = mentions.find(
-    ({ field, start }) => field === "clubNumber" && typeAt && start >= typeAt.start && start < typeAt.end,
-  );
-  if (inNoun && !number && !quantity?.insideNoun) own.push(inNoun);
-  // "5 wood and 7 wood heads": a number before a plural says a club's number where it is not the first thing named.
-  const ofNoun =
-    numberSaid !== null &&
-    type !== "driver" &&
-    type !== "putter" &&
-    typeAt &&
-    !number &&
-    !inNoun &&
-    !quantity?.insideNoun &&
-    !mentions.some(({ field }) => field === "clubNumber");
-  if (ofNoun && (!plural || listed || quantity))
-    own.push({ field: "clubNumber", value: numberSaid, start: typeAt.start, end: typeAt.end });
-  const numberless = type === "driver" || type === "putter";
-  const others = mentions.filter(
-    ({ field }) =>
-      !(field === "clubNumber" && (number || inNoun)) &&
-      !(field === "clubType" && type) &&
-      !(field === "loftDeg" && loft) &&
-      !(field === "clubNumber" && numberless),
-  );
-  return [...own, ...others];
-}
-
-/** What a thing fits says its type where its own noun does not: "shaft for a driver". */
-function typeOfFit(draft: ItemDraft, { absorbed }: ItemsRead): Mention[] {
-  if (draft.type || (draft.kind !== "shaft" && draft.kind !== "cover")) return [];
-  const fit = absorbed.find(({ by, type }) => by === draft && type !== null);
-  return fit?.type ? [{ field: "clubType", value: fit.type, start: fit.start, end: fit.end }] : [];
-}
-
-const ofShaft: ReadonlySet<string> = new Set(["flex", "shaftMaterial", "shaftMassG", "length"]);
-
-/** A head's model named without any noun is a club where a shaft is described. */
-function settleKinds(
-  { items }: ItemsRead,
-  facts: ReadonlyMap<ItemDraft, readonly Mention[]>,
-  all: readonly Mention[],
-): void {
-  for (const item of items) {
-    if (item.named || item.kind !== "head") continue;
-    const within = all.filter(({ start }) => start >= item.start && start < item.end);
-    if (facts.has(item) && within.some(({ field }) => ofShaft.has(field))) item.kind = "club";
-  }
-}
-
-/** Facts and, for fields that none of them gives, those that are less sure. */
-const withFallbacks = (sure: readonly Mention[], weaker: readonly Mention[]): Mention[] => [
-  ...sure,
-  ...weaker.filter(({ field }) => !sure.some((other) => other.field === field)),
-];
-
-/** The names that are said of each item: those in the words about it, but for what it fits or comes from. */
-function namesByItem({ masked, names, read, foreign }: Read): Map<ItemDraft, NameFound[]> {
-  const byItem = new Map<ItemDraft, NameFound[]>(read.items.map((item) => [item, []]));
-  const away = [...read.absorbed, ...foreign].filter(({ start, end }) => end > start);
-  for (const name of names) {
-    if (away.some(({ start, end }) => name.start >= start && name.start < end)) continue;
-    // "…, all Skerrick": the name is said of everything.
-    const ofAll = /(?<![\p{L}])(?:all|both|everything)(?: are| is| by| from)? ?$/u.test(
-      masked.plain.slice(Math.max(0, name.start - 16), name.start),
-    );
-    for (const item of ofAll ? read.items : itemsAbout(read.items, name.start))
-      if (!isForeignAt(masked.plain, name.start, item.first)) byItem.get(item)?.push(name);
-  }
-  return byItem;
-}
-
-function buildItems(
-  source: Read,
-  mentions: readonly Mention[],
-  fallbacks: readonly Mention[],
-  ready: ReadyCatalogue,
-): BuiltItem[] {
-  const { masked, read, foreign } = source;
-  const sheet = { plain: masked.plain, items: read.items, absorbed: read.absorbed, foreign };
-  settleKinds(read, new Map(read.items.map((item) => [item, []])), mentions);
-  const facts = assignFacts(sheet, mentions);
-  const weaker = assignFacts(sheet, fallbacks);
-  const placed = namesByItem(source);
-  return read.items.map((draft) => {
-    const own = withFallbacks(
-      ownMentions(draft, facts.get(draft) ?? [], draft !== read.items[0]),
-      (weaker.get(draft) ?? []).filter(
-        ({ field }) => field !== "clubNumber" || (draft.type !== "driver" && draft.type !== "putter"),
-      ),
-    );
-    const allNames = [...new Set([...draft.names, ...(placed.get(draft) ?? [])])].sort(
-      (one, other) => one.start - other.start,
-    );
-    return buildItem(
-      { draft, mentions: [...own, ...typeOfFit(draft, read)], names: allNames, plain: source.words.text },
-      ready,
-    );
-  });
 }
 
 /** Puts a price on each item that the words price apart. */
@@ -257,26 +109,6 @@ function priced(built: readonly BuiltItem[], { prices }: Prices): BuiltItem[] {
 }
 
 const noPrices: Prices = { asking: null, askingAt: null, prices: new Map(), unsure: [] };
-
-/** Turns places in the prepared words into places in the text as it was given. */
-function placing(whole: string, { places }: SqueezedWords) {
-  const startOf = (start: number) => places[start] ?? whole.length;
-  const endOf = (end: number) => (end === 0 ? 0 : (places[end - 1] ?? whole.length - 1) + 1);
-  return {
-    span: (field: string, start: number, end: number): Span => ({
-      field,
-      start: startOf(start),
-      end: endOf(end),
-      words: whole.slice(startOf(start), endOf(end)),
-    }),
-    doubt: ({ field, start, end, text }: Doubt, prefix = ""): Doubt => ({
-      field: field === null ? null : prefix + field,
-      start: start === null ? null : startOf(start),
-      end: end === null ? null : endOf(end),
-      text,
-    }),
-  };
-}
 
 const moneyDoubts = (money: readonly MoneyFound[], { asking, unsure }: Prices): Doubt[] => [
   ...(asking === null

@@ -65,7 +65,7 @@ const phrases: readonly Phrase<Said>[] = [
   },
   // A putter's.
   {
-    pattern: pattern`(?<=\bputter\b[^\n]{0,120})\bloft\s*(?:is|of|:|=)?\s*(?<at>[1-6](?:[.,]\d)?)${toSign}`,
+    pattern: pattern`\b(?=loft)(?<=\bputter\b[^\n]{0,90})loft\s*(?:is|of|:|=)?\s*(?<at>[1-6](?:[.,]\d)?)${toSign}`,
     value: (match) => ({ loftDeg: numberOf(match.groups?.["at"] ?? "") }),
   },
   { pattern: pattern`${figures}${toSign}\s*(?:of\s+|x\s+)?${notLoft}`, value: null },

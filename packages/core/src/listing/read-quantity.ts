@@ -56,7 +56,7 @@ export interface Counted extends Stretch {
 
 /** Words that may stand between a count and its thing, names being blanks already. */
 const adjectives =
-  "(?:(?:of|x|no\\.?|off|brand|new|used|loose|spare|old|assorted|mixed|various|identical|matching|corded|black|white|red|blue|undersize|standard|midsize|jumbo|unused|genuine|graphite|steel|stiff|regular|senior|ladies|rh|lh|right|left|hand|handed|golf|different|random|mint|good|my|wood|complete|decent|bare|pulled|uncut|oem|tour|more|the|these|lightly) ?|-|, ?)*";
+  "(?:(?:0?\\.3\\d\\d|taper|parallel|tips?|of|x|no\\.?|off|brand|new|used|loose|spare|old|assorted|mixed|various|identical|matching|corded|black|white|red|blue|undersize|standard|midsize|jumbo|unused|genuine|graphite|steel|stiff|regular|senior|ladies|rh|lh|right|left|hand|handed|golf|different|random|mint|good|my|wood|complete|decent|bare|pulled|uncut|oem|tour|more|the|these|lightly) ?|-|, ?)*";
 
 const times = new RegExp(
   `(?<![\\p{L}\\d.,£€$/-])(\\d{1,3}|${words}) ?(?:x|no\\.?|off|nos\\.?|pcs|pc|st\\.?k\\.?|stuck|pieces|units|pieces of|of)(?![\\p{L}\\d]) *${adjectives} *$`,

@@ -34,6 +34,10 @@ const phrases: readonly Phrase<number>[] = [
   },
   { pattern: pattern`(?<=\w\s*)\(${year}(?=\s*(?:\)|model))`, value: yearOf },
   { pattern: pattern`\bthe\s+${year}(?=\s+(?:one|ones|version)\b)`, value: yearOf },
+  {
+    pattern: pattern`(?<=\b(?:driver|wood|hybrid|irons?|putter|wedges?|heads?|fairway|rescue)\s+)${year}(?=\s*(?:[/|*•,;.)]|\n|$))`,
+    value: yearOf,
+  },
   // Alone between the bars, stars or commas of a title.
   { pattern: pattern`(?<=[/|*•~,.;]\s*)${year}(?=\s*(?:[/|*•~,;.)]|\n|$))`, value: yearOf },
 ];
