@@ -26,6 +26,12 @@ export function pattern(parts: TemplateStringsArray, ...pieces: readonly string[
   return new RegExp(bounded, "g");
 }
 
+/** The first match of a global pattern, wherever it was last asked about; only this one is looked for. */
+export function firstMatch(plain: string, searched: RegExp): RegExpExecArray | null {
+  searched.lastIndex = 0;
+  return searched.exec(plain);
+}
+
 /** Every match of a pattern, from left to right. */
 export function matchesOf(plain: string, searched: RegExp): RegExpExecArray[] {
   return Array.from(plain.matchAll(searched));

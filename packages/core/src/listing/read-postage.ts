@@ -1,4 +1,5 @@
 import type { Postage } from "./listing.ts";
+import { firstMatch } from "./phrases.ts";
 import type { MoneyFound } from "./read-money.ts";
 import type { Words } from "./words.ts";
 
@@ -35,7 +36,7 @@ interface Said {
 }
 
 const firstOf = (plain: string, pattern: RegExp): Said | null => {
-  const match = [...plain.matchAll(pattern)][0];
+  const match = firstMatch(plain, pattern);
   return match ? { start: match.index, end: match.index + match[0].length } : null;
 };
 
@@ -54,7 +55,7 @@ export function readPostage({ plain }: Words, money: readonly MoneyFound[]): Pos
     /(?<![\p{L}])(?:not|no|never|isn'?t|without) (?:free |incl?\p{L}* )?(?:p&p|post(?:age)?|shipping|delivery|included)(?: (?:inc|incl|included|including|free))?(?![\p{L}])/gu,
   );
   const asked = firstOf(plain, extra);
-  const free = firstOf(blanked(refused, extra), included);
+  const free = firstOf(asked ? blanked(refused, extra) : refused, included);
   if (free) return { value: "included", ...free };
   if (asked) return { value: "extra", ...asked };
   const only = firstOf(plain, collectionOnly);
