@@ -161,6 +161,8 @@ export class FerruleApp extends LitElement {
         return html`<ferrule-listing-view class="view" .display=${display} .sightingId=${route.id} .judged=${this.judged}></ferrule-listing-view>`;
       case "plan":
         return html`<ferrule-plan-view class="view"></ferrule-plan-view>`;
+      case "watch":
+        return html`<ferrule-watch-view class="view"></ferrule-watch-view>`;
       case "books":
         return html`<ferrule-books-view class="view"></ferrule-books-view>`;
       case "sell":

@@ -2,6 +2,7 @@ import type { Joint } from "@ferrule/core";
 import type { DisplaySettings } from "./display-settings.ts";
 import type { PlanWishes } from "./plan-api.ts";
 import type { JudgeReply } from "./trade-api.ts";
+import type { WatchChange } from "./watch-api.ts";
 
 /** The news that components send up; each bubbles out of its shadow root. */
 export interface News {
@@ -27,6 +28,9 @@ export interface News {
   readonly "ferrule-record": { readonly record: Readonly<Record<string, unknown>> };
   /** A plan is to be made within these. */
   readonly "ferrule-wishes": PlanWishes;
+  /** The user says something about what is watched for, or takes it off the list. */
+  readonly "ferrule-watch": { readonly id: string; readonly change: WatchChange };
+  readonly "ferrule-unwatch": { readonly id: string };
   /** An item of a listing is to be added, or taken out. */
   readonly "ferrule-add-item": undefined;
   readonly "ferrule-remove-item": { readonly index: number };

@@ -17,6 +17,7 @@ export type Route =
 
 const simple = [
   "plan",
+  "watch",
   "wants",
   "questions",
   "exchange",

@@ -7,7 +7,7 @@ const places: readonly Place[] = [
   ["/", "Bench"],
   ["/plan", "Plan"],
   ["/listings", "Listings"],
-  ["/wants", "Wants"],
+  ["/watch", "Watchlist"],
   ["/books", "Books"],
 ];
 
@@ -127,8 +127,8 @@ export class PageHeader extends LitElement {
         }
         li a,
         .toggle {
-          padding: 0 0.35rem;
-          font-size: 0.95rem;
+          padding: 0 0.3rem;
+          font-size: 0.9rem;
         }
       }
     `,

@@ -4,6 +4,7 @@ import { minutesText } from "../format/duration.ts";
 import { moneyText } from "../format/money.ts";
 import { countText } from "../format/number.ts";
 import { hrefs } from "../route.ts";
+import { actionTitle } from "../words/action-title.ts";
 import { titleById } from "../words/part-title.ts";
 import { doOrder, doWords } from "../words/plan-words.ts";
 import { sentence } from "./sentence.ts";
@@ -87,7 +88,8 @@ function renderGroup(group: readonly PlanAction[], first: number, context: Board
 }
 
 function renderAction(action: PlanAction, number: number, context: BoardContext): TemplateResult {
-  const { title, netMinor, outlayMinor, minutes, work } = action;
+  const { netMinor, outlayMinor, minutes, work } = action;
+  const title = actionTitle(action, context.parts);
   const facts = [
     minutes > 0 && minutesText(minutes),
     outlayMinor > 0 && outlayMinor !== -netMinor && `${moneyText(outlayMinor, context.currency)} laid out`,
@@ -118,7 +120,9 @@ function renderLinks(action: PlanAction, context: BoardContext): TemplateResult 
       ? [html`<a href=${hrefs.sell(action.parts)} aria-label="It is sold: ${action.title}">It is sold</a>`]
       : []),
     ...(action.do === "wait"
-      ? [html`<a href="/watch" aria-label="To the watchlist, for ${action.title}">To the watchlist</a>`]
+      ? [
+          html`<a href="/watch" aria-label="To the watchlist, for ${actionTitle(action, parts)}">To the watchlist</a>`,
+        ]
       : []),
   ];
   return links.length > 0 ? html`<div class="row small">${links}</div>` : "";

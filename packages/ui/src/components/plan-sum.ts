@@ -4,6 +4,7 @@ import { minutesText } from "../format/duration.ts";
 import { moneyText } from "../format/money.ts";
 import { actionChanges } from "../plan/action-changes.ts";
 import { hrefs } from "../route.ts";
+import { actionTitle } from "../words/action-title.ts";
 import { titleById } from "../words/part-title.ts";
 import { bindingSentence, boundSentence, doVerbs } from "../words/plan-words.ts";
 
@@ -53,22 +54,26 @@ export function planBindings({ binding, currency }: Plan): TemplateResult {
 }
 
 /** The best plan that does something else, by what changes. */
-export function planNextBest({ nextBest, netMinor, actions, currency }: Plan): TemplateResult {
+export function planNextBest(
+  { nextBest, netMinor, actions, currency }: Plan,
+  parts: ReadonlyMap<string, Part>,
+): TemplateResult {
   if (!nextBest)
     return html`<p class="soft">There is no other: the plan takes no decision that could be left out.</p>`;
   const { added, dropped } = actionChanges(actions, nextBest.actions);
   return html`<p>Without <strong>${nextBest.without}</strong> it would bring ${moneyText(nextBest.netMinor, currency)}, ${moneyText(netMinor - nextBest.netMinor, currency)} less.</p>
-    ${changeList("Instead of", dropped, currency)}${changeList("It would", added, currency)}`;
+    ${changeList("Instead of", dropped, currency, parts)}${changeList("It would", added, currency, parts)}`;
 }
 
 function changeList(
   words: string,
   actions: readonly PlanAction[],
   currency: string,
+  parts: ReadonlyMap<string, Part>,
 ): TemplateResult | string {
   if (actions.length === 0) return "";
   return html`<p class="small soft">${words}</p>
-    <ul class="small">${actions.map((action) => html`<li>${doVerbs[action.do]} ${action.title} (${moneyText(action.netMinor, currency)})</li>`)}</ul>`;
+    <ul class="small">${actions.map((action) => html`<li>${doVerbs[action.do]} ${actionTitle(action, parts)} (${moneyText(action.netMinor, currency)})</li>`)}</ul>`;
 }
 
 /** Listings that could not be planned with, and parts that nothing is done with. */

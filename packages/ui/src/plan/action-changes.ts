@@ -18,4 +18,4 @@ function without(all: readonly PlanAction[], taken: readonly PlanAction[]): Plan
   });
 }
 
-const keyOf = ({ do: what, title }: PlanAction) => `${what} ${title}`;
+const keyOf = ({ do: what, title, waitsFor }: PlanAction) => `${what} ${title} ${waitsFor?.want ?? ""}`;

@@ -30,14 +30,16 @@ describe("the parts of a club in a plan", () => {
   });
 
   it("show what is waited for as missing", () => {
-    const waiting = { ...plain, waitsFor: { want: "w", text: "a shaft", takeAtOrUnderMinor: 100 } };
+    const waiting = {
+      ...plain,
+      waitsFor: { want: 'shaft {"suits":"wood"}', text: "a shaft", takeAtOrUnderMinor: 100 },
+    };
     const parts = new Map([["H1", { id: "H1", kind: "head" } as const]]);
     expect(
       clubRoles({ ...waiting, parts: ["H1"] }, parts, new Map()).map(({ role, id }) => [role, id]),
     ).toEqual([
       ["head", "H1"],
       ["shaft", null],
-      ["grip", null],
     ]);
   });
 });

@@ -26,7 +26,8 @@ export function clubRoles(
     const sighting = boughtWith.get(id);
     return isRole(role) ? [{ role, id, part, sighting }] : [];
   });
-  const missing = action.waitsFor ? missingRoles(found) : [];
+  const wanted = wantedRole(action);
+  const missing = wanted ? [{ role: wanted, id: null, part: undefined, sighting: undefined }] : [];
   return [...found, ...missing].sort((one, other) => roles.indexOf(one.role) - roles.indexOf(other.role));
 }
 
@@ -48,10 +49,8 @@ function kindInName(id: string): string | undefined {
 
 const isRole = (role: string | undefined): role is Role => roles.some((one) => one === role);
 
-/** A club has to have a head, a shaft and a grip; an adapter may be what is waited for where those are there. */
-function missingRoles(found: readonly RolePart[]): RolePart[] {
-  const has = (role: Role) => found.some((one) => one.role === role);
-  const absent = roles.filter((role) => role !== "adapter" && !has(role));
-  const wanted: readonly Role[] = absent.length > 0 ? absent : ["adapter"];
-  return wanted.map((role) => ({ role, id: null, part: undefined, sighting: undefined }));
+/** A want is named for the kind of part that is missing: 'shaft {"suits":"wood"}'. */
+function wantedRole({ waitsFor }: PlanAction): Role | undefined {
+  const kind = waitsFor?.want.split(" ")[0];
+  return isRole(kind) ? kind : undefined;
 }

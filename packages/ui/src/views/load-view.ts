@@ -2,6 +2,7 @@ import type { Route } from "../route.ts";
 
 const loaders: Readonly<Partial<Record<Route["view"], () => Promise<unknown>>>> = {
   plan: () => import("./plan-view.ts"),
+  watch: () => import("./watch-view.ts"),
   listings: () => import("./listings-view.ts"),
   listing: () => import("./listing-view.ts"),
   books: () => import("./books-view.ts"),

@@ -20,10 +20,10 @@ import { moneyText } from "../format/money.ts";
 import { LatestAnswer } from "../latest-answer.ts";
 import { boughtParts, clubRoles } from "../plan/club-roles.ts";
 import { type PlanJob, type PlanWishes, planApi, searchForPlan } from "../plan-api.ts";
-import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 import { tradeApi } from "../trade-api.ts";
+import { actionTitle } from "../words/action-title.ts";
 import { listingTitle } from "../words/listing-title.ts";
 import { planStyles } from "./plan-styles.ts";
 
@@ -142,7 +142,7 @@ export class PlanView extends LitElement {
       ${this.renderPicture(plan, parts)}
       <div class="three sum">
         <section class="ticket" aria-labelledby="binds"><h2 id="binds">What is short</h2>${planBindings(plan)}</section>
-        <section class="ticket" aria-labelledby="next"><h2 id="next">The next best plan</h2>${planNextBest(plan)}</section>
+        <section class="ticket" aria-labelledby="next"><h2 id="next">The next best plan</h2>${planNextBest(plan, parts)}</section>
         <section class="ticket" aria-labelledby="left"><h2 id="left">What was left out</h2>${planLeftOut(plan, parts, titleOf)}</section>
       </div>`;
   }
@@ -152,18 +152,22 @@ export class PlanView extends LitElement {
     const clubs = actions.filter((action) => action.do === "build" || action.do === "wait");
     if (clubs.length === 0) return "";
     const shown = this.allClubs ? clubs : clubs.slice(0, clubsShown);
-    const rows = clubs.map((club) => ({ title: club.title, parts: clubRoles(club, parts, bought) }));
+    const rows = clubs.map((club) => ({
+      title: actionTitle(club, parts),
+      parts: clubRoles(club, parts, bought),
+    }));
     return html`<section class="ticket stack" aria-labelledby="picture">
       <h2 id="picture">Which parts go where</h2>
-      <div class="clubs">${shown.map((club) => clubPicture(clubRoles(club, parts, bought), this.renderCaption(club)))}</div>
+      <div class="clubs">${shown.map((club) => clubPicture(clubRoles(club, parts, bought), this.renderCaption(club, parts)))}</div>
       ${shown.length < clubs.length ? html`<button @click=${() => (this.allClubs = true)}>Show all ${clubs.length} clubs</button>` : ""}
       <p class="small soft">Solid: on the bench. Dashed: bought with a listing. Dotted: still to be found.</p>
       <details><summary>The same as a table</summary>${clubTable(rows, parts)}</details>
     </section>`;
   }
 
-  private renderCaption({ title, waitsFor, sightings: [sighting] }: PlanAction): TemplateResult {
-    return html`${waitsFor ? "Waiting: " : ""}${title}${sighting === undefined ? "" : html` <a href=${hrefs.listing(sighting)}>the listing</a>`}`;
+  private renderCaption(club: PlanAction, parts: Loaded["parts"]): TemplateResult {
+    const { waitsFor } = club;
+    return html`${actionTitle(club, parts)}${waitsFor ? html`, waiting for ${waitsFor.text}` : ""}`;
   }
 
   async #load(): Promise<Loaded> {

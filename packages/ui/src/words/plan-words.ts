@@ -23,7 +23,7 @@ export const doVerbs: Readonly<Record<Do, string>> = {
   "take-apart": "take apart",
   build: "build",
   sell: "sell",
-  wait: "keep waiting for",
+  wait: "keep waiting with",
 };
 
 /** How good the plan is known to be. */
