@@ -56,9 +56,11 @@ export function clubsAndWants(
 ): Pick<Resolution, "clubs" | "wants"> {
   const { graph, index } = ready;
   const tally = tallyClubs(ready, graph.goal.skill ?? skillByDefault, limit, about);
+  // Other parts may need what it makes a club with today, so one part that is asked about by itself is never settled.
+  const settled = about === undefined ? tally.settled : new Set<string>();
   return {
     clubs: tally.clubs.flatMap(({ way }) => (way ? [clubOf(way, graph)] : [])),
-    wants: wantsOf(tally, graph, index, about).slice(0, limit),
+    wants: wantsOf({ ...tally, settled }, graph, index, about).slice(0, limit),
   };
 }
 

@@ -3,13 +3,16 @@ import type { WorkRow } from "../parts/reference.ts";
 import type { Want } from "../resolve/result.ts";
 import { type Arrivals, arrivalsOf } from "./arrivals.ts";
 import { waitDaysOf } from "./build-sum.ts";
+import type { CostSettings } from "./cost-settings.ts";
 import type { Alternative, WaitingAnswer } from "./deal.ts";
 import type { DealContext } from "./deal-context.ts";
 import type { Subject } from "./evidence.ts";
 import type { Gain } from "./gain.ts";
 import type { OfferedThing } from "./listing-things.ts";
+import { postageFor } from "./postage-quote.ts";
 import { priceBeliefOf } from "./price-belief.ts";
 import { logNormalPrices } from "./price-law.ts";
+import { rivalsOf } from "./rivals-of.ts";
 import { type Sale, saleOf } from "./sale.ts";
 import { seenForWant } from "./seen-for-want.ts";
 import type { ShelfCost, ShelfCosts } from "./shelf-worth.ts";
@@ -53,11 +56,12 @@ export function waitFor(
   const work = workCost(steps, costs);
   const shelf = shelfCosts.of(uses);
   const seen = seenForWant(want, input.sightings, finder, costs, input.today);
-  const arrivals = arrivalsOf(seen);
+  const arrivals = sharedArrivals(arrivalsOf(seen), 1 + rivalsOf(thing, want, context));
   const prices = logNormalPrices(priceBeliefOf(seen.pricesMinor, pricePrior(want, sale, context)));
+  const sendingMinor = sendingOf(want.kind, costs);
   const waitAt = (side: keyof Gain) =>
     waitForPart({
-      valueMinor: sale.gain[side] - work.totalMinor - shelf.amountMinor,
+      valueMinor: sale.gain[side] - work.totalMinor - shelf.amountMinor - sendingMinor,
       ratePerWeek: arrivals.ratePerWeek,
       prices,
       holdingPerWeekMinor: costs.holdingPerWeekMinor,
@@ -72,6 +76,18 @@ export function waitFor(
     days: waitingDays(answer, costs.deadlineWeeks, waitDaysOf(steps)),
     answer: saidOf(want, answer, arrivals, costs.deadlineWeeks),
   };
+}
+
+/** Things that wait for the same part take turns, so each of them meets it that much less often. */
+const sharedArrivals = (arrivals: Arrivals, waiters: number): Arrivals => ({
+  ...arrivals,
+  ratePerWeek: arrivals.ratePerWeek / waiters,
+});
+
+/** What it costs to have the missing part sent, by the own rates: the prices seen are without it. */
+function sendingOf(kind: Want["kind"], costs: CostSettings): number {
+  const parcel = costs.parcels[kind];
+  return (parcel && postageFor(parcel, costs.services).priceMinor) ?? 0;
 }
 
 /** Both sides of the sale lead to a wait of their own, whose rounding must not turn the interval round. */
