@@ -1,7 +1,7 @@
 import { arrivalsOf } from "./arrivals.mjs";
 import { chances } from "./chances.mjs";
 import { saleResult } from "./sale-results.mjs";
-import { asEvidence, asListing, dateOf } from "./words.mjs";
+import { asAsked, asEvidence, asListing, dateOf } from "./words.mjs";
 
 /** A quarter of looking before the year begins, and prices noted of what others sold in it. */
 const daysBefore = 91;
@@ -21,7 +21,8 @@ export function writtenBefore(seed, catalogue, costs) {
     const soldOn = day - daysBefore;
     return asEvidence({ thing, result, soldOn, listedOn: soldOn - result.days }, `before-${at}`, false);
   });
-  return { sightings, evidence };
+  const asked = seen.map((each) => ({ ...asAsked(each, each.day - daysBefore), id: `asked before ${each.id}` }));
+  return { sightings, evidence: [...evidence, ...asked] };
 }
 
 /** People note clubs more often than loose heads: most heads that others sold were sold in a club. */

@@ -55,8 +55,12 @@ export function openLedger({ cashMinor, minutesPerWeek, costs, work }) {
     return { minutes, materialMinor, waits: adapter !== undefined };
   }
 
-  const minutesForClub = (from) => stepsFor(from).minutes + costs.saleMinutes;
   const canWork = (minutes) => state.weekMinutes + minutes <= minutesPerWeek;
+  /** Whether there are hours and money to build this today. */
+  function canBuild(from) {
+    const { minutes, materialMinor } = stepsFor(from);
+    return canWork(minutes + costs.saleMinutes) && materialMinor <= state.cashMinor;
+  }
 
   /** Builds a club and puts it up for sale; what is left of a club that was taken apart stays. */
   function build(from, day) {
@@ -136,7 +140,7 @@ export function openLedger({ cashMinor, minutesPerWeek, costs, work }) {
 
   return {
     ...{ things, underWay, sold, counts, state },
-    ...{ buy, build, part, sell, scrap, settle, endOfYear, minutesForClub, canWork },
+    ...{ buy, build, part, sell, scrap, settle, endOfYear, canBuild, canWork },
     cashMinor: () => state.cashMinor,
     stockMinor: () => [...things].reduce((sum, { paidMinor }) => sum + paidMinor, 0),
   };

@@ -100,7 +100,28 @@ const shaftPart = ({ id, model, sort, flex }) => ({
 
 /** What was sold, as a noted price. */
 export function asEvidence({ thing, result, soldOn, listedOn }, id, own) {
-  const { head, shaft, adapter } = thing;
+  return {
+    ...{ id, on: dateOf(soldOn), what: "sold", own, price: euros(result.priceMinor), kind: result.kind },
+    daysToSell: soldOn - listedOn,
+    ...subjectOf(thing),
+  };
+}
+
+const kindOf = { head: "head", donor: "club", fitted: "shaft", bare: "shaft", adapter: "adapter" };
+
+/** What was asked for a thing, as a noted price, as far as the words go. */
+export function asAsked({ id, kind, askingMinor, goods, unsaid }, day) {
+  const { hand, flex, condition, ...said } = subjectOf(goods);
+  return {
+    ...{ id: `asked ${id}`, on: dateOf(day), what: "asked", price: euros(askingMinor), kind: kindOf[kind] },
+    ...said,
+    ...(hand && !unsaid.hand ? { hand } : {}),
+    ...(flex && !unsaid.flex ? { flex } : {}),
+    ...(condition && !unsaid.fault ? { condition } : {}),
+  };
+}
+
+function subjectOf({ head, shaft, adapter }) {
   const worn = head && head.fault !== "none" ? { condition: "fair" } : {};
   const ofHead = head && {
     ...modelFacts(head.model),
@@ -115,8 +136,6 @@ export function asEvidence({ thing, result, soldOn, listedOn }, id, own) {
   };
   const ofAdapter = adapter && { adapterFamily: adapter.family, hand: adapter.hand };
   return {
-    ...{ id, on: dateOf(soldOn), what: "sold", own, price: euros(result.priceMinor), kind: result.kind },
-    daysToSell: soldOn - listedOn,
     ...(ofHead || ofShaft || ofAdapter),
     ...(shaft ? { flex: shaft.flex } : {}),
     ...worn,

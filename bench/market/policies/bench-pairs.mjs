@@ -27,8 +27,7 @@ export function buildAll(ledger, day) {
   for (const thing of [...ledger.things].reverse()) {
     if (!ledger.things.has(thing)) continue;
     const [from] = clubsWith(thing, ledger.things);
-    if (from && ledger.canWork(ledger.minutesForClub(from)) && ledger.cashMinor() > 1000)
-      ledger.build(from, day);
+    if (from && ledger.canBuild(from)) ledger.build(from, day);
   }
 }
 

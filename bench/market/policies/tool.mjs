@@ -1,7 +1,7 @@
 import { judgeDeal, planBench, rules, solvePlan } from "../../../packages/core/dist/index.js";
 import { asSighting, writtenBefore } from "../before.mjs";
 import { gripMinor } from "../ledger.mjs";
-import { asEvidence, asListing, asParts, dateOf } from "../words.mjs";
+import { asAsked, asEvidence, asListing, asParts, dateOf } from "../words.mjs";
 import { sellOff } from "./bench-pairs.mjs";
 
 const planEveryDays = 7;
@@ -14,6 +14,7 @@ const boxOfGrips = 3;
 export function toolPolicy({ seed, catalogue, reference, costs, solver, report = () => {} }) {
   const before = writtenBefore(seed, catalogue, costs);
   const evidence = [...before.evidence];
+  /** What is asked for is noted as well as what is paid. */
   const log = new Map(before.sightings.map((each) => [`before ${each.id}`, each]));
   /** By listing: the day it was asked about, the state of the bench it was last judged at, the offer that was refused. */
   const notes = new Map();
@@ -30,6 +31,7 @@ export function toolPolicy({ seed, catalogue, reference, costs, solver, report =
     if (!notes.has(listing.id)) {
       notes.set(listing.id, { askedOn: undefined, judgedAt: -1, offeredMinor: 0 });
       log.set(listing.id, asSighting(listing, day, "gone"));
+      evidence.push(asAsked(listing, day));
     }
   }
 
@@ -110,7 +112,7 @@ export function toolPolicy({ seed, catalogue, reference, costs, solver, report =
   function buildAs({ parts }, day, ledger) {
     const [head, shaft] = ["head", "shaft"].map((kind) => thingWith(ledger, kind, parts));
     const from = { head, shaft, ...(shaft.adapter ? {} : { adapter: thingWith(ledger, "adapter", parts) }) };
-    if (ledger.canWork(ledger.minutesForClub(from))) ledger.build(from, day);
+    if (ledger.canBuild(from)) ledger.build(from, day);
   }
 
   function sellAs({ parts }, day, ledger) {
