@@ -3,8 +3,9 @@ import type { ReadyBench } from "../resolve/ready-bench.ts";
 import { clubsAndWants } from "../resolve/resolve-bench.ts";
 import type { Want } from "../resolve/result.ts";
 import type { DealContext } from "../worth/deal-context.ts";
-import { waitFor } from "../worth/one-wait.ts";
-import type { ShelfCosts } from "../worth/shelf-worth.ts";
+import type { OfferedThing } from "../worth/listing-things.ts";
+import { type OneWait, waitFor } from "../worth/one-wait.ts";
+import type { ShelfCosts } from "../worth/shelf-costs.ts";
 import { thingOf } from "../worth/thing.ts";
 import { unsafeFaults } from "../worth/unsafe-faults.ts";
 import { type MeaningfulUse, type Roles, sharesOf } from "./meaningful-use.ts";
@@ -72,6 +73,10 @@ function eachPartner(want: Want, lead: string): Want[] {
     .map((pair) => ({ ...want, completes: [pair], count: 1 }));
 }
 
+/** The club it will be; of a shaft whose head nobody knows yet, the shaft. */
+const titleOf = ({ parts, asItIs }: OfferedThing, { sale, uses }: OneWait) =>
+  parts.some(({ kind }) => kind === "head") || uses.length > 0 ? sale.title : asItIs.title;
+
 /** The shelf's other parts are resources of the plan, so none of their worth is taken off here. */
 const noShelf: ShelfCosts = { of: () => ({ amountMinor: 0, guessed: [] }), atLeast: () => 0 };
 
@@ -94,7 +99,7 @@ function waitUse(
   const ids = [...new Set([...own, ...partners.map(({ id }) => id)])];
   return {
     id: `wait ${ids.toSorted().join("+")} ${want.id}`,
-    ...{ do: "wait", title: waiting.sale.title, parts: ids, want, kind: waitKind(want) },
+    ...{ do: "wait", title: titleOf(thing, waiting), parts: ids, want, kind: waitKind(want) },
     takeAtOrUnderMinor: waiting.answer.takeAtOrUnderMinor,
     expectedWaitWeeks: waiting.answer.expectedWaitWeeks,
     takes: sharesOf(ids, roles),

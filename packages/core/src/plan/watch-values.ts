@@ -9,7 +9,7 @@ import { wantedThing } from "./wanted-things.ts";
 export interface WantValue {
   readonly want: Want;
   readonly worthMinor: number;
-  /** Clubs of the plan with it that it goes into. */
+  /** Clubs of the plan with it that it, or one like it, goes into. */
   readonly clubs: readonly string[];
 }
 
@@ -27,11 +27,11 @@ export async function wantValues(
   const base = await solve(setup.model);
   const values: WantValue[] = [];
   for (const [at, want] of wants.entries()) {
-    const own = new Set(things[at]?.parts.map(({ id }) => id));
-    const solution = await solve(withThing(setup.model, setup.wanted.get(at) ?? []));
+    const own = new Set(setup.wanted.get(at));
+    const solution = await solve(withThing(setup.model, own));
     const clubs = Object.keys(solution.choice.uses)
       .flatMap((id) => setup.uses.get(id) ?? [])
-      .filter((use) => use.do === "build" && use.parts.some((id) => own.has(id)));
+      .filter((use) => use.do === "build" && use.takes.some(({ resource }) => own.has(resource)));
     values.push({
       want,
       worthMinor: Math.max(0, solution.netMinor - base.netMinor),
@@ -44,8 +44,7 @@ export async function wantValues(
 }
 
 /** The model with one more of these resources. */
-function withThing(model: PlanModel, resources: readonly string[]): PlanModel {
-  const more = new Set(resources);
+function withThing(model: PlanModel, more: ReadonlySet<string>): PlanModel {
   return {
     ...model,
     resources: model.resources.map((each) => (more.has(each.id) ? { ...each, count: each.count + 1 } : each)),
