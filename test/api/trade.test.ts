@@ -153,6 +153,30 @@ describe("buying what a sighting offers", () => {
     expect((await ask(app, "GET", "/api/bench")).body.parts).toHaveLength(5);
   });
 
+  it("of a large lot makes every one of it, and the books can still be read", async () => {
+    const grips = itemOf({ kind: "grip", quantity: 999 });
+    const app = await withSighting({
+      ...headListing,
+      items: [grips, itemOf({ kind: "shaft", quantity: 61 })],
+    });
+    const { status, body } = await buy(app, { paid: eur(106_001), on: "2026-11-25" });
+    expect(status).toBe(200);
+    expect(body.parts).toHaveLength(1060);
+    expect(sumOf(body.parts.map(({ paid }: { paid: object }) => paid))).toBe(106_001);
+    const books = await ask(app, "GET", "/api/books");
+    expect(books).toMatchObject({ status: 200, body: { entries: [{ parts: { length: 1060 } }] } });
+  });
+
+  it("of more parts than a line of the books holds is refused before anything is written", async () => {
+    // Three parts a club: 2,001.
+    const app = await withSighting({ ...headListing, items: [itemOf({ kind: "club", quantity: 667 })] });
+    const before = await everything(app);
+    const { status, body } = await buy(app, { paid: eur(9000), on: "2026-11-25" });
+    expect(status).toBe(400);
+    expect(body.error.refusals[0]).toMatchObject({ field: "items", got: "2001 parts" });
+    expect(await everything(app)).toEqual(before);
+  });
+
   it("of no sighting is not found", async () => {
     const app = await withSighting();
     const { status, body } = await ask(app, "POST", "/api/sightings/s9/buy", {

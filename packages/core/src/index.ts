@@ -145,7 +145,7 @@ export {
   type Sale,
   sharePerPart,
 } from "./worth/entries-of.ts";
-export { type Entry, entrySchema, entryTypes } from "./worth/entry.ts";
+export { type Entry, entryPartsMax, entrySchema, entryTypes } from "./worth/entry.ts";
 export { estimateResale, resaleEstimator } from "./worth/estimate-resale.ts";
 export {
   type Condition,

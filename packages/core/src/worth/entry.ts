@@ -12,6 +12,9 @@ export const expectationSchema = z.strictObject({
   daysToSell: z.number().min(0).optional(),
 });
 
+/** The most parts that one line of the books can be for. */
+export const entryPartsMax = 2000;
+
 /** One line of the books. Money in is positive, money out is negative. */
 export const entrySchema = z.strictObject({
   id: z.string().min(1).max(80),
@@ -22,7 +25,7 @@ export const entrySchema = z.strictObject({
   /** How much of the bench's currency one unit of `amount.currency` was worth that day; needed for another currency. */
   rate: z.number().positive().max(1_000_000).optional(),
   /** What the line is for: parts of the bench, and the name of a club or a lot that groups lines in the summaries. */
-  parts: z.array(z.string().min(1).max(80)).max(200).optional(),
+  parts: z.array(z.string().min(1).max(80)).max(entryPartsMax).optional(),
   club: z.string().max(200).optional(),
   sighting: z.string().max(80).optional(),
   km: z.number().min(0).max(5000).optional(),

@@ -32,6 +32,12 @@ const byPost = { ...free, moneyMinor: 700, totalMinor: 700 };
 const drive = { ...free, moneyMinor: 600, minutes: 30, totalMinor: 1200 };
 
 describe("gettingHere", () => {
+  it("counts the postage of as many alike as a judgement counts", () => {
+    const alike = (quantity: number) => reckoned("extra", [anItem({ quantity })]).totalMinor;
+    expect(alike(60)).toBeGreaterThan(alike(59));
+    expect(alike(999)).toBe(alike(60));
+  });
+
   it.each<[string, Listing["postage"], ListingItem[], number | undefined, ReturnType<typeof reckoned>]>([
     ["costs nothing where postage is included", "included", [head], 20, free],
     ["is a drive where it has to be fetched", "collection-only", [head], 20, drive],

@@ -3,6 +3,7 @@ import { convertedMinor } from "./converted.ts";
 import type { CostSettings, Parcel } from "./cost-settings.ts";
 import type { DealLine, DealQuestion } from "./deal.ts";
 import type { DealInput } from "./deal-input.ts";
+import { judgedCopies } from "./parts-of-listing.ts";
 import { postageFor } from "./postage-quote.ts";
 import { tripCost } from "./trip-cost.ts";
 
@@ -69,9 +70,9 @@ const postageUnknown = "No postage is known for a parcel like this, so none is c
 
 /** By the own rates: all in one parcel where a service takes it, else each thing alone. Nothing where nobody sends one of them. */
 function guessedPostage(items: readonly ListingItem[], costs: CostSettings): GettingHere | undefined {
-  const parcels = items.flatMap(({ kind, quantity }) => {
-    const parcel = costs.parcels[kind];
-    return parcel ? [{ parcel, quantity }] : [];
+  const parcels = items.flatMap((item) => {
+    const parcel = costs.parcels[item.kind];
+    return parcel ? [{ parcel, quantity: judgedCopies(item) }] : [];
   });
   if (parcels.length < items.length) return undefined;
   const together = postageFor(oneParcel(parcels), costs.services).priceMinor;

@@ -158,7 +158,14 @@ describe("several things", () => {
     expect(things.map((copies) => copies.map((ids) => ids.length))).toEqual([[9]]);
   });
 
-  it("are cut off where there are more than any bench holds", () => {
+  it("are all of them for whoever asks for all", () => {
+    const listing = aListing([anItem({ quantity: 999 }), anItem({ kind: "grip", quantity: 61 })]);
+    const { parts, things } = partsOfListing(listing, catalogue, undefined, ({ quantity }) => quantity);
+    expect(things.map(({ length }) => length)).toEqual([999, 61]);
+    expect(new Set(parts.map(({ id }) => id)).size).toBe(1060);
+  });
+
+  it("are as many as a judgement counts where nobody asks for all", () => {
     const { things } = made(
       anItem({ quantity: 999 }),
       anItem({ kind: "club", clubType: "iron", clubNumber: "3-PW", quantity: 50 }),

@@ -16,18 +16,25 @@ export interface ListingParts {
   readonly things: readonly (readonly (readonly string[])[])[];
 }
 
-/** Things of one item that are made into parts; more than these are beyond any bench. */
-const piecesMax = 60;
+/** Clubs and other things of one item that a judgement looks at: the others of them are like these. */
+const judgedPieces = 60;
+
+/** How many of several identical things a judgement counts, in what they bring and in what they cost to get here alike. */
+export function judgedCopies(item: ListingItem): number {
+  return Math.min(item.quantity, Math.max(1, Math.floor(judgedPieces / clubsOfSet(item).length)));
+}
 
 /**
  * The draft parts behind a listing: a complete club is its parts with their joints made, a set is its clubs. Only what the
  * words or the catalogue say is filled in; what the catalogue adds is the adapter family and the type of club of a model.
- * Ids are given by `idFor`, by default `listing-head`, `listing-head-2` and so on.
+ * Ids are given by `idFor`, by default `listing-head`, `listing-head-2` and so on; how many of several identical things are
+ * made is up to `copiesOf`, by default as many as a judgement counts.
  */
 export function partsOfListing(
   listing: Listing,
   catalogue: readonly CatalogueModel[],
   idFor: (kind: PartKind) => string = countingIds("listing"),
+  copiesOf: (item: ListingItem) => number = judgedCopies,
 ): ListingParts {
   const finder = modelFinder(catalogue);
   const parts: Part[] = [];
@@ -42,8 +49,7 @@ export function partsOfListing(
   };
   const things = listing.items.map((item, place) => {
     const clubs = clubsOfSet(item);
-    const copies = Math.min(item.quantity, Math.max(1, Math.floor(piecesMax / clubs.length)));
-    return Array.from({ length: copies }, () => clubs.flatMap((club) => make(club, place)));
+    return Array.from({ length: copiesOf(item) }, () => clubs.flatMap((club) => make(club, place)));
   });
   return { parts, joints, itemOf, things };
 }

@@ -1,4 +1,4 @@
-import { conditions } from "@ferrule/core";
+import { conditions, entryPartsMax } from "@ferrule/core";
 import { z } from "zod";
 import { valueOrThrow } from "../errors.ts";
 import { moneyInSchema } from "../wire/money.ts";
@@ -32,7 +32,7 @@ const boughtSchema = z.strictObject({
 });
 
 const sellSchema = z.strictObject({
-  parts: z.array(z.string()).min(1).max(200),
+  parts: z.array(z.string()).min(1).max(entryPartsMax),
   club: z.string().min(1).max(200).optional(),
   price: moneyInSchema,
   rate,

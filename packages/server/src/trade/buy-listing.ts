@@ -1,6 +1,7 @@
 import {
   type Entry,
   entriesOfPurchase,
+  entryPartsMax,
   type Joint,
   type Listing,
   type ListingParts,
@@ -46,7 +47,11 @@ export function buyListing(tables: Tables, market: Market, id: string, request: 
     if (sighting === undefined) return problem("not-found", `There is no sighting "${id}" in the log`);
     if (sighting.outcome === "bought") return problem("already-bought");
     const listing = boughtOf(sighting.listing, request.items);
-    const refusals = [...itemRefusals(sighting.listing, request.items), ...moneyRefusals(request, market)];
+    const refusals = [
+      ...itemRefusals(sighting.listing, request.items),
+      ...sizeRefusals(listing, market),
+      ...moneyRefusals(request, market),
+    ];
     if (refusals.length > 0) return problem("bad-request", "The purchase was not taken", refusals);
     return done(takeOver(tables, market, sighting, listing, request));
   });
@@ -67,6 +72,16 @@ function itemRefusals({ items }: Listing, chosen: BuyRequest["items"]): Refusal[
       ? []
       : [{ field: `items.${at}`, got: String(place), expected }],
   );
+}
+
+/** All of a purchase is one line of the books, which holds so many parts and no more. */
+function sizeRefusals({ items, ...rest }: Listing, { catalogue }: Market): Refusal[] {
+  const oneOfEach = { ...rest, items: items.map((item) => ({ ...item, quantity: 1 })) };
+  const ofItem = [...partsOfListing(oneOfEach, catalogue).itemOf.values()];
+  const count = ofItem.reduce((sum, at) => sum + (items[at]?.quantity ?? 0), 0);
+  if (count <= entryPartsMax) return [];
+  const expected = `${entryPartsMax} parts or fewer: buy it in several goes, or put fewer of it in the listing`;
+  return [{ field: "items", got: `${count} parts`, expected }];
 }
 
 function moneyRefusals({ paid, rate, postage }: BuyRequest, { costs }: Market): Refusal[] {
@@ -113,11 +128,12 @@ function takeOver(
 /** The parts under ids that the bench has free. */
 function draftsOf(tables: Tables, { catalogue }: Market, listing: Listing): ListingParts {
   const given = new Set<string>();
-  return partsOfListing(listing, catalogue, (kind) => {
+  const idFor = (kind: Part["kind"]) => {
     const id = newId(kind, (taken) => given.has(taken) || tables.parts.get(taken) !== undefined);
     given.add(id);
     return id;
-  });
+  };
+  return partsOfListing(listing, catalogue, idFor, ({ quantity }) => quantity);
 }
 
 /** The minutes of a trip go by its distance where nobody says. */
