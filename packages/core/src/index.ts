@@ -157,7 +157,7 @@ export {
 } from "./worth/evidence.ts";
 export { type FeeBill, type FeeLine, feesOn } from "./worth/fee-bill.ts";
 export { type FittedAdjustments, fitAdjustments } from "./worth/fit-adjustments.ts";
-export { judgeDeal } from "./worth/judge-deal.ts";
+export { type DealQuery, dealJudge, judgeDeal } from "./worth/judge-deal.ts";
 export { type ModelFinder, modelFinder } from "./worth/model-finder.ts";
 export { countingIds, type ListingParts, partsOfListing } from "./worth/parts-of-listing.ts";
 export { type PostageQuote, type PostageRefusal, postageFor } from "./worth/postage-quote.ts";

@@ -1,6 +1,6 @@
 import type { Joint } from "../parts/joint.ts";
 import type { Part, PartKind } from "../parts/part.ts";
-import { type ReadyBench, readyBench } from "../resolve/ready-bench.ts";
+import { type ReadyBench, readyBench, withParts } from "../resolve/ready-bench.ts";
 import { clubsAndWants } from "../resolve/resolve-bench.ts";
 import type { Club, Want } from "../resolve/result.ts";
 import { type Cluster, clustersOf } from "./clusters.ts";
@@ -37,23 +37,28 @@ export interface DealContext {
   readonly resolveWith: (about: string) => Answers;
   /** What the bench as it is comes to for one of its parts. */
   readonly resolveWithout: (about: string) => Answers;
+  /** The bench as it is, made ready when it is first asked for. */
+  readonly alone: () => ReadyBench;
 }
 
 /** Most clubs looked at for one part: the best ones come first. Of the bench without the listing the first few tell enough. */
 const clubsMax = { withListing: 24, without: 3 };
 
-/** Makes a judgement's tables. Throws when the bench does not hold together: whoever calls has checked it. */
-export function dealContext(input: DealInput): DealContext {
+/**
+ * Makes a judgement's tables. With the tables of another listing for the same bench, what was found out of the bench, the prices
+ * and the catalogue is not found out again. Throws when the bench does not hold together: whoever calls has checked it.
+ */
+export function dealContext(input: DealInput, same?: DealContext): DealContext {
   const bench = unsoldBench(input.bench);
-  const finder = modelFinder(input.catalogue);
+  const finder = same?.finder ?? modelFinder(input.catalogue);
   const offered = partsOfListing(input.listing, input.catalogue, freeIds(bench.parts));
   const own = (limit: number) => ({ ...bench, goal: { ...bench.goal, limit } });
   const parts = [...bench.parts, ...offered.parts];
   const joints = [...(bench.joints ?? []), ...offered.joints];
-  const clusters = clustersOf(parts, joints);
-  const readyWith = once(() => ready({ ...own(clubsMax.withListing), ...onBench(bench, offered) }, input));
-  const readyWithout = once(() => ready(own(clubsMax.without), input));
-  const estimate = resaleEstimator(input.evidence, input.costs, input.today);
+  const clusters = same ? clustersOf(offered.parts, offered.joints) : clustersOf(parts, joints);
+  const alone = same?.alone ?? once(() => ready(own(clubsMax.without), input));
+  const readyWith = once(() => readyWithListing(alone(), offered));
+  const estimate = once(() => resaleEstimator(input.evidence, input.costs, input.today));
   return {
     input,
     costs: input.costs,
@@ -63,10 +68,11 @@ export function dealContext(input: DealInput): DealContext {
     joints,
     leads: leadsOf(offered),
     isOffered: (id) => offered.itemOf.has(id),
-    clusterOf: (id) => clusters.get(id) ?? [],
-    resale: remembered((subject: Subject) => estimate(subject)),
+    clusterOf: (id) => clusters.get(id) ?? same?.clusterOf(id) ?? [],
+    resale: same?.resale ?? remembered((subject: Subject) => estimate()(subject)),
+    alone,
     resolveWith: remembered((about: string) => clubsAndWants(readyWith(), about)),
-    resolveWithout: remembered((about: string) => clubsAndWants(readyWithout(), about)),
+    resolveWithout: same?.resolveWithout ?? remembered((about: string) => clubsAndWants(alone(), about)),
   };
 }
 
@@ -83,12 +89,14 @@ function leadsOf(offered: ListingParts): DealContext["leads"] {
 }
 
 /** The bench with the listing on it: of identical things one, which speaks for the others. */
-function onBench(bench: DealInput["bench"], offered: ListingParts) {
+function readyWithListing(alone: ReadyBench, offered: ListingParts): ReadyBench {
   const first = new Set(offered.things.flatMap((copies) => copies[0] ?? []));
-  return {
-    parts: [...bench.parts, ...offered.parts.filter(({ id }) => first.has(id))],
-    joints: [...(bench.joints ?? []), ...offered.joints.filter(({ parts: [id] }) => first.has(id))],
-  };
+  const { graph } = alone;
+  return withParts(
+    { ...alone, graph: { ...graph, goal: { ...graph.goal, limit: clubsMax.withListing } } },
+    offered.parts.filter(({ id }) => first.has(id)),
+    offered.joints.filter(({ parts: [id] }) => first.has(id)),
+  );
 }
 
 function ready(bench: DealInput["bench"], { rules, reference }: DealInput): ReadyBench {

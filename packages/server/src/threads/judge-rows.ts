@@ -1,6 +1,6 @@
 import {
   type Deal,
-  judgeDeal,
+  dealJudge,
   type Listing,
   modelFinder,
   readListing,
@@ -70,16 +70,12 @@ function judged(row: RowToJudge, judge: (row: RowToJudge) => JudgedRow): JudgedR
 
 function rowJudge({ world, watches }: RowsTask): (row: RowToJudge) => JudgedRow {
   const ready = readyCatalogue(world.catalogue);
+  const judge = dealJudge({ ...world, rules });
   const match = watchIndex(watches, modelFinder(world.catalogue), world.costs);
   return ({ row, text, listing: corrected, place, roundTripKm }) => {
     const read = readListing(text, ready);
     const listing = corrected ?? read;
-    const deal = judgeDeal({
-      ...world,
-      rules,
-      listing,
-      ...(roundTripKm === undefined ? {} : { roundTripKm }),
-    });
+    const deal = judge({ listing, ...(roundTripKm === undefined ? {} : { roundTripKm }) });
     const matches = match(listing, place).map(({ watch, ...rest }) => ({ ...rest, watch: watch.id }));
     const { verdict, mostToPay } = deal;
     return { row, read, listing, verdict, mostToPay, netMinor: netOf(deal), matches };
