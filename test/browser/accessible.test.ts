@@ -11,6 +11,8 @@ const views = {
   "shaft's page": "/parts/S01",
   club: "/clubs/H01/H01%2BA01%2BS01%2BG01",
   refusal: "/refused/H05/S01/A01",
+  plan: "/plan",
+  watchlist: "/watch",
   wants: "/wants",
   questions: "/questions",
   "import and export": "/exchange",
@@ -57,6 +59,12 @@ async function openAll(page: Page): Promise<void> {
   await page.locator("details").evaluateAll((all) => {
     for (const one of all) (one as HTMLDetailsElement).open = true;
   });
+}
+
+/** Waits until a plan stands there and no other is being worked out. */
+async function planned(page: Page): Promise<void> {
+  await page.locator("section[aria-busy='false'] .figures").waitFor();
+  await settled(page);
 }
 
 async function sidewaysPx(page: Page): Promise<number> {
@@ -124,6 +132,49 @@ describe.each(looks)("in $colorScheme at $width px", ({ colorScheme, width, heig
     await isGood();
   });
 
+  it("the plan with everything opened, and with a limit that leaves nothing, is as good", async () => {
+    await page.goto(`${address}/plan`);
+    await planned(page);
+    await openAll(page);
+    await page.getByLabel("At least for an hour").fill("much");
+    await page.getByText("An amount is expected").waitFor();
+    await isGood();
+    await page.getByRole("slider", { name: /Your hours/ }).press("Home");
+    await page.getByText("Nothing is known to bring money").waitFor();
+    await isGood();
+  });
+
+  it("the watchlist with a hit, everything opened and a refused want is as good", async () => {
+    const words = "Vexholm Reedlace 60 wood shaft 44.5 in with Quillon 2 adapter RH, 25 EUR, postage 5 EUR";
+    await fetch(`${address}/api/judge`, {
+      method: "POST",
+      headers: { "content-type": "application/json" },
+      body: JSON.stringify({ text: words }),
+    });
+    await page.goto(`${address}/watch`);
+    await page
+      .getByRole("button", { name: /^Dealt with/ })
+      .first()
+      .waitFor();
+    await page.getByText("the most worth first").waitFor();
+    await openAll(page);
+    await page.getByRole("button", { name: "Add a want by hand" }).click();
+    await page.getByRole("button", { name: "Put it on the list" }).click();
+    await page.getByText("This is needed.").waitFor();
+    await isGood();
+  });
+
+  it("many listings at once, judged, are as good", async () => {
+    const text = ["Northmoor Ombrel driver head RH 30 EUR", "Orvane Quernby driver head 25 EUR"].join("\n\n");
+    await page.goto(`${address}/listings`);
+    await settled(page);
+    await page.getByLabel("Paste a listing").fill(text);
+    await openAll(page);
+    await page.getByRole("button", { name: "What is pasted above is many" }).click();
+    await page.getByText("All 2 judged.").waitFor();
+    await isGood();
+  });
+
   it("forms of the books and the costs with refused fields are as good", async () => {
     await page.goto(`${address}/books`);
     await settled(page);
@@ -161,6 +212,8 @@ describe("an empty bench", () => {
 
   const changing = [
     "/",
+    "/plan",
+    "/watch",
     "/wants",
     "/questions",
     "/claims",

@@ -163,6 +163,8 @@ export class FerruleApp extends LitElement {
         return html`<ferrule-plan-view class="view"></ferrule-plan-view>`;
       case "watch":
         return html`<ferrule-watch-view class="view"></ferrule-watch-view>`;
+      case "batch":
+        return html`<ferrule-batch-view class="view" .batchId=${route.id}></ferrule-batch-view>`;
       case "books":
         return html`<ferrule-books-view class="view"></ferrule-books-view>`;
       case "sell":

@@ -12,6 +12,8 @@ describe("an address", () => {
     const pair = { head: "H1", shaft: "S1", adapter: null };
     expect(routeFrom(hrefs.refusal(pair))).toEqual({ view: "refusal", ...pair });
     expect(routeFrom(hrefs.listing("listing-1"))).toEqual({ view: "listing", id: "listing-1" });
+    expect(routeFrom(hrefs.listing("many"))).toEqual({ view: "listing", id: "many" });
+    expect(routeFrom(hrefs.batch("batch-1"))).toEqual({ view: "batch", id: "batch-1" });
     expect(routeFrom(hrefs.sell(["H/1", "A1", "S1", "G1", "C1"]))).toEqual({
       view: "sell",
       parts: ["H/1", "A1", "S1", "G1", "C1"],

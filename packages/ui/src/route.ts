@@ -11,6 +11,7 @@ export type Route =
       readonly adapter: string | null;
     }
   | { readonly view: "listing"; readonly id: string }
+  | { readonly view: "batch"; readonly id: string }
   | { readonly view: "sell"; readonly parts: readonly string[] }
   | { readonly view: SimpleView }
   | { readonly view: "nowhere" };
@@ -41,6 +42,7 @@ export function routeFrom(path: string): Route {
   if (first === "clubs" && second && third) return { view: "club", head: second, id: third };
   if (first === "refused" && second && third)
     return { view: "refusal", head: second, shaft: third, adapter: fourth ?? null };
+  if (first === "listings" && second === "many" && third) return { view: "batch", id: third };
   if (first === "listings" && second) return { view: "listing", id: second };
   if (first === "sell")
     return { view: "sell", parts: [second, third, fourth, ...rest].filter((id) => id !== undefined) };
@@ -66,6 +68,8 @@ export const hrefs = {
   refusal: (miss: { head: string; shaft: string; adapter: string | null }) =>
     pathOf("refused", miss.head, miss.shaft, ...(miss.adapter === null ? [] : [miss.adapter])),
   listing: (id: string) => pathOf("listings", id),
+  /** Many listings that came together. */
+  batch: (id: string) => pathOf("listings", "many", id),
   /** The form that sells these parts together; none leaves the choice to the form. */
   sell: (parts: readonly string[]) => pathOf("sell", ...parts),
 };

@@ -51,12 +51,6 @@ export interface SellReply {
   readonly evidence: Evidence;
 }
 
-/** One listing of a file of many. */
-export interface ReadListing {
-  readonly text: string;
-  readonly listing: Listing;
-}
-
 type Deleted = { readonly undo: number };
 type Id = { readonly id: string };
 
@@ -80,8 +74,6 @@ export const tradeApi = {
   evidence: shelf<Evidence, "evidence">("/api/evidence"),
   sightings: shelf<Sighting, "sightings">("/api/sightings"),
   books: shelf<Entry, "entries">("/api/books"),
-  readMany: (text: string) =>
-    call<{ readonly listings: readonly ReadListing[] }>("POST", "/api/read-many", { text }),
   judge: (request: JudgeRequest) => call<JudgeReply>("POST", "/api/judge", request),
   buy: (sighting: string, request: BuyRequest) =>
     call<BuyReply>("POST", `/api/sightings/${encodeURIComponent(sighting)}/buy`, request),

@@ -1,27 +1,23 @@
 import type { Sighting } from "@ferrule/core";
 import { css, html, LitElement, type TemplateResult } from "lit";
+import { ApiError } from "../api.ts";
+import { batchApi } from "../batch-api.ts";
 import { sightingRow, sightingRowStyles } from "../components/sighting-row.ts";
 import { whenReady } from "../components/state-notes.ts";
 import type { DisplaySettings } from "../display-settings.ts";
 import { tell } from "../events.ts";
 import { Fetched, failed } from "../fetched.ts";
-import { moneyText } from "../format/money.ts";
+import { refusalText } from "../form/refusals-at.ts";
 import { countText } from "../format/number.ts";
 import { parseNumber } from "../format/parse-number.ts";
 import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
-import { type ReadListing, tradeApi } from "../trade-api.ts";
+import { tradeApi } from "../trade-api.ts";
+import { batchText } from "../words/batch-words.ts";
 import { outcomeWords } from "../words/deal-words.ts";
-import { listingTitle } from "../words/listing-title.ts";
 
 const mostRows = 60;
-
-/** One listing of many, and what came of judging it. */
-interface Candidate extends ReadListing {
-  readonly judged?: Sighting;
-  readonly trouble?: string;
-}
 
 /** Listings pasted or brought in from a file, and the log of those that were seen before. */
 export class ListingsView extends LitElement {
@@ -31,7 +27,6 @@ export class ListingsView extends LitElement {
     km: { state: true },
     busy: { state: true },
     trouble: { state: true },
-    many: { state: true },
     outcome: { state: true },
   };
   static override styles = [
@@ -59,10 +54,6 @@ export class ListingsView extends LitElement {
       .narrow {
         max-width: 16rem;
       }
-      .quote {
-        white-space: pre-wrap;
-        overflow-wrap: anywhere;
-      }
     `,
   ];
   declare display: DisplaySettings;
@@ -70,23 +61,16 @@ export class ListingsView extends LitElement {
   declare private km: string;
   declare private busy: boolean;
   declare private trouble: string | undefined;
-  declare private many: readonly Candidate[];
   declare private outcome: string;
+  readonly #batches = new Fetched(this, batchApi.all);
   readonly #sightings = new Fetched(this, () => tradeApi.sightings.all());
-  #stopped = false;
 
   constructor() {
     super();
     this.text = "";
     this.km = "";
     this.busy = false;
-    this.many = [];
     this.outcome = "";
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#stopped = true;
   }
 
   override render() {
@@ -94,7 +78,7 @@ export class ListingsView extends LitElement {
       <h1 tabindex="-1">Listings</h1>
       ${this.trouble ? html`<p class="ticket refusal" role="alert">✕ ${this.trouble}</p>` : ""}
       <div class="two">
-        <div class="stack">${this.renderPaste()}${this.many.length > 0 ? this.renderMany() : ""}</div>
+        <div class="stack">${this.renderPaste()}${this.renderBatches()}</div>
         <section class="ticket" aria-labelledby="seen">
           <h2 id="seen">Seen before</h2>
           ${whenReady(this.#sightings.state, "the log", ({ sightings }) => this.renderSightings(sightings))}
@@ -116,48 +100,21 @@ export class ListingsView extends LitElement {
       </div>
       <details>
         <summary>Many at once</summary>
-        <p class="why">A text file with many listings: one to a line, or several lines each with an empty line between. Nothing is kept until it is judged.</p>
+        <p class="why">Hundreds at once: listings with an empty line between them, one to a line, CSV with a column "text" or "title", or one JSON object per line. All are read, judged and kept, the best first.</p>
         <label for="file">Choose a file</label>
-        <input id="file" type="file" accept=".txt,.csv,text/plain" @change=${this.#chosen} />
-        <p><button type="button" ?disabled=${this.text.trim() === ""} @click=${() => this.#readMany(this.text)}>What is pasted above is many listings</button></p>
+        <input id="file" type="file" accept=".txt,.csv,.jsonl,.ndjson,text/plain,text/csv" ?disabled=${this.busy} @change=${this.#chosen} />
+        <p><button type="button" ?disabled=${this.busy || this.text.trim() === ""} @click=${() => this.#addMany(this.text)}>What is pasted above is many listings</button></p>
       </details>
     </form>`;
   }
 
-  private renderMany(): TemplateResult {
-    const left = this.many.filter(({ judged }) => !judged).length;
-    return html`<section class="ticket" aria-labelledby="many">
-      <h2 id="many">${countText(this.many.length, "listing")} read</h2>
-      <div class="row between">
-        <p class="small soft" role="status">${left === 0 ? "All judged, the best first." : `${this.many.length - left} judged, ${left} to go.`}</p>
-        ${left > 0 ? html`<button class="main" ?disabled=${this.busy} @click=${this.#judgeAll}>${this.busy ? "Judging …" : `Judge all ${left}`}</button>` : ""}
-      </div>
-      <ul class="plain">${this.inOrder()
-        .slice(0, mostRows)
-        .map((one) => this.renderCandidate(one))}</ul>
-      ${this.many.length > mostRows ? html`<p class="small soft">The first ${mostRows} of ${this.many.length}. All that are judged stand in the log.</p>` : ""}
+  private renderBatches(): TemplateResult | string {
+    const { state } = this.#batches;
+    if (state.is !== "ready" || state.value.batches.length === 0) return "";
+    return html`<section class="ticket" aria-labelledby="batches">
+      <h2 id="batches">Brought in together</h2>
+      <ul class="plain">${state.value.batches.map((batch) => html`<li class="sighting"><a href=${hrefs.batch(batch.id)}>${batch.name}</a><p class="small soft">${batchText(batch)} · ${batch.startedOn}</p></li>`)}</ul>
     </section>`;
-  }
-
-  private renderCandidate(one: Candidate): TemplateResult {
-    if (one.judged) return sightingRow(one.judged);
-    const { listing, text } = one;
-    const doubts = listing.doubts.length > 0 ? ` · ${countText(listing.doubts.length, "doubt")}` : "";
-    return html`<li class="sighting">
-      <strong>${listingTitle(listing, text)}</strong>
-      <p class="small soft">${listing.asking ? `asked ${moneyText(listing.asking.amountMinor, listing.asking.currency)}` : "no price asked"} · ${countText(listing.items.length, "item")}${doubts}</p>
-      <details class="small"><summary>The words</summary><p class="quote">${text}</p></details>
-      ${one.trouble ? html`<p class="refusal">✕ ${one.trouble}</p>` : ""}
-      <div class="row"><button ?disabled=${this.busy} aria-label="Judge ${listingTitle(listing, text)}" @click=${() => this.#judgeOne(one)}>Judge it</button></div>
-    </li>`;
-  }
-
-  /** Judged ones first, by how far the most to pay lies over what is asked; the rest as they came. */
-  private inOrder(): readonly Candidate[] {
-    const margin = ({ judged }: Candidate) =>
-      judged ? (judged.mostToPay?.amountMinor ?? 0) - (judged.listing.asking?.amountMinor ?? 0) : -Infinity;
-    const isDone = this.many.every(({ judged }) => judged);
-    return isDone ? [...this.many].sort((one, other) => margin(other) - margin(one)) : this.many;
   }
 
   private renderSightings(all: readonly Sighting[]): TemplateResult {
@@ -192,46 +149,22 @@ export class ListingsView extends LitElement {
 
   readonly #chosen = async (event: Event): Promise<void> => {
     const file = (event.target as HTMLInputElement).files?.[0];
-    if (file) await this.#readMany(await file.text());
+    if (file) await this.#addMany(await file.text(), file.name);
   };
 
-  #readMany(text: string): Promise<void> {
+  #addMany(text: string, name?: string): Promise<void> {
     return this.#busily(async () => {
-      this.many = (await tradeApi.readMany(text)).listings;
-      if (this.many.length === 0) this.trouble = "No listing was found in it.";
+      const { batch } = await batchApi.add(text, name);
+      tell(this, "ferrule-go", { path: hrefs.batch(batch) });
     });
-  }
-
-  readonly #judgeOne = (one: Candidate): Promise<void> =>
-    this.#busily(async () => {
-      await this.#judge(one);
-      await this.#sightings.again();
-    });
-
-  /** One after another, so that the page stays quick and each verdict shows as it comes. */
-  readonly #judgeAll = (): Promise<void> =>
-    this.#busily(async () => {
-      for (const one of this.many) {
-        if (this.#stopped) return;
-        if (!one.judged) await this.#judge(one);
-      }
-      await this.#sightings.again();
-    });
-
-  async #judge(one: Candidate): Promise<void> {
-    const { text, listing } = one;
-    const judged = await tradeApi.judge({ text, listing }).then(
-      ({ sighting }): Candidate => (sighting ? { text, listing, judged: sighting } : { text, listing }),
-      (error: unknown): Candidate => ({ text, listing, trouble: `${failed(error).message}.` }),
-    );
-    this.many = this.many.map((other) => (other === one ? judged : other));
   }
 
   async #busily(work: () => Promise<void>): Promise<void> {
     this.busy = true;
     this.trouble = undefined;
     await work().catch((error: unknown) => {
-      this.trouble = `${failed(error).message}.`;
+      const refusals = error instanceof ApiError ? error.refusals : [];
+      this.trouble = [`${failed(error).message}.`, ...refusals.map(refusalText)].join(" ");
     });
     this.busy = false;
   }

@@ -4,6 +4,7 @@ const loaders: Readonly<Partial<Record<Route["view"], () => Promise<unknown>>>> 
   plan: () => import("./plan-view.ts"),
   watch: () => import("./watch-view.ts"),
   listings: () => import("./listings-view.ts"),
+  batch: () => import("./batch-view.ts"),
   listing: () => import("./listing-view.ts"),
   books: () => import("./books-view.ts"),
   sell: () => import("./sell-view.ts"),

@@ -180,14 +180,25 @@ function sameParts(one: readonly string[], other: readonly string[]): boolean {
   return one.length === other.length && one.every((id) => other.includes(id));
 }
 
-function sellFields({ currency, feeTables, sellsBy }: CostSettings): readonly RecordField[] {
+function sellFields({
+  currency,
+  feeTables,
+  sellsBy,
+  buyerPaysPostage,
+}: CostSettings): readonly RecordField[] {
   const place = feeTables.find(({ id }) => id === sellsBy)?.name ?? "the place you sell by";
   return [
     { path: "price", label: "Price, without postage", control: "money", currency, needed: true },
     { path: "on", label: "On", control: "date", needed: true },
     { path: "daysToSell", label: "Days it was for sale", control: "number" },
     { path: "fees", label: "Fees", why: `Empty: by the fees of ${place}.`, control: "money", currency },
-    { path: "postage", label: "What sending it cost", why: "Empty: nothing.", control: "money", currency },
+    {
+      path: "postage",
+      label: "What sending it cost",
+      why: `Empty: nothing. ${buyerPaysPostage ? "The buyer pays it on top, so as much comes in as goes out." : "It is in the price: it goes off what you get."}`,
+      control: "money",
+      currency,
+    },
     {
       path: "condition",
       label: "Condition",

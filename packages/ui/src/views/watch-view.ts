@@ -37,6 +37,8 @@ export class WatchView extends LitElement {
   declare private trouble: string | undefined;
   readonly #entries = new Fetched(this, () => this.#askEntries());
   readonly #hits = new Fetched(this, () => watchApi.hits(this.allHits));
+  /** Whether the worths that were last heard of are being worked out anew. */
+  #isStale = false;
   readonly #costs = new Fetched(this, tradeApi.costs);
   #soon: ReturnType<typeof setTimeout> | undefined;
 
@@ -65,7 +67,7 @@ export class WatchView extends LitElement {
         "the costs",
         ({ currency }) => html`
         ${whenReady(this.#hits.state, "the hits", ({ hits }) => this.renderHits(hits, currency))}
-        <div class="row between"><ferrule-watch-form .currency=${currency}></ferrule-watch-form><a class="button" href="/wants">Why each is wanted</a></div>
+        <ferrule-watch-form .currency=${currency}></ferrule-watch-form>
         ${whenReady(this.#entries.state, "the wants", ({ entries, upToDate }) => this.renderWants(entries, upToDate, currency))}
       `,
       )}
@@ -92,7 +94,7 @@ export class WatchView extends LitElement {
       );
     return html`<section class="ticket" aria-labelledby="wants">
       <h2 id="wants">Wanted</h2>
-      <p class="small soft" role="status">${countText(entries.length, "want")}${upToDate ? ", the most worth first" : "; what they are worth is being worked out"}${entries.length > mostRows ? `, the first ${mostRows} shown` : ""}.</p>
+      <div class="row between"><p class="small soft" role="status">${countText(entries.length, "want")}${upToDate ? ", the most worth first" : "; what they are worth is being worked out"}${entries.length > mostRows ? `, the first ${mostRows} shown` : ""}.</p><a class="button" href="/wants">Why each is wanted</a></div>
       <ol class="plain wants">${entries.slice(0, mostRows).map((entry) => html`<li><ferrule-watch-item .entry=${entry} .currency=${currency}></ferrule-watch-item></li>`)}</ol>
     </section>`;
   }
@@ -100,6 +102,9 @@ export class WatchView extends LitElement {
   async #askEntries() {
     const answer = await watchApi.entries();
     clearTimeout(this.#soon);
+    // A worth that has become known is a cap that hits are held against.
+    if (answer.upToDate && this.#isStale) void this.#hits.again();
+    this.#isStale = !answer.upToDate;
     if (!answer.upToDate && this.isConnected)
       this.#soon = setTimeout(() => void this.#entries.again(), againMs);
     return answer;
