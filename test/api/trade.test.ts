@@ -351,6 +351,14 @@ describe("selling", () => {
     expect(body.entries[1]).toMatchObject({ type: "fee", amount: eur(-1335) });
   });
 
+  it("comes to the price less its fees where the buyer pays the postage", async () => {
+    const app = await withClub();
+    await ask(app, "PUT", "/api/costs", { buyerPaysPostage: true });
+    await sell(app, { ...sale, postage: eur(1000) });
+    const { byClub } = (await ask(app, "GET", "/api/books/summary")).body;
+    expect(byClub).toMatchObject([{ netMinor: 12000 - 1335 - 8003, postageMinor: 0 }]);
+  });
+
   it("in another currency counts the fees in the bench's own", async () => {
     const app = await withClub();
     const { body } = await sell(app, { ...sale, price: gbp(10000), rate: 1.1 });

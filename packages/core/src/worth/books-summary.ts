@@ -1,6 +1,7 @@
 /**
  * One line of the books' summary, in whole minor units of the bench's currency. Money in is positive, money out is negative,
- * so `inMinor + outMinor` is `netMinor`, and `feesMinor`, `postageMinor`, `tripsMinor` and `materialsMinor` are (negative) parts of it.
+ * so `inMinor + outMinor` is `netMinor`, and `feesMinor`, `postageMinor`, `tripsMinor` and `materialsMinor` are (negative) parts of
+ * it. What buyers paid for postage is taken off `postageMinor`.
  */
 export interface BooksLine {
   readonly inMinor: number;

@@ -4,7 +4,7 @@ import { entriesOfPurchase, entriesOfSale, sharePerPart } from "./entries-of.ts"
 import { entrySchema } from "./entry.ts";
 import { summariseBooks } from "./summarise-books.ts";
 
-const costs = { currency: "EUR", rates: { GBP: 1.15 }, perKmMinor: 30 };
+const costs = { currency: "EUR", rates: { GBP: 1.15 }, perKmMinor: 30, buyerPaysPostage: false };
 const eur = (amountMinor: number) => ({ amountMinor, currency: "EUR" });
 const gbp = (amountMinor: number) => ({ amountMinor, currency: "GBP" });
 
@@ -76,6 +76,25 @@ describe("entriesOfSale", () => {
       { ...common, type: "fee", amount: eur(-990) },
       { ...common, type: "postage", amount: eur(-690) },
     ]);
+  });
+
+  it("writes the postage in as well as out where the buyer pays it, so that it comes to nothing", () => {
+    const posted = entriesOfSale(
+      { ...sale, postage: gbp(690), rate: 1.2 },
+      { ...costs, buyerPaysPostage: true },
+      990,
+    );
+    expect(posted.slice(2)).toMatchObject([
+      { type: "postage", amount: gbp(-690) },
+      { type: "postage", amount: gbp(690) },
+    ]);
+    const unposted = entriesOfSale(sale, costs, 990);
+    const netOf = (lines: typeof posted) =>
+      summariseBooks(
+        lines.map((line, at) => ({ id: `${at}`, ...line })),
+        costs,
+      ).totals.netMinor;
+    expect(netOf(posted)).toBe(netOf(unposted));
   });
 
   it("takes the fees that the sale says over those of the table, and writes none for nothing", () => {

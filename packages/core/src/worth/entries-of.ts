@@ -41,7 +41,7 @@ export interface Sale {
   readonly minutes?: number | undefined;
   /** What the place took; by its fee table where left out. */
   readonly fees?: Money | undefined;
-  /** What sending it cost. */
+  /** What sending it cost; the buyer pays as much on top of the price where the costs say that buyers pay the postage. */
   readonly postage?: Money | undefined;
   readonly expected?: Entry["expected"];
   readonly note?: string | undefined;
@@ -108,9 +108,13 @@ export function entriesOfPurchase(
 
 /**
  * The lines of the books for something sold: the price in, the place's fees (`feesMinor` of the bench's currency, unless the sale
- * says what they were) and the postage out.
+ * says what they were) and the postage out; where the buyer pays the postage, as much of it in again, so that it comes to nothing.
  */
-export function entriesOfSale(sale: Sale, costs: Rates, feesMinor: number): NewEntry[] {
+export function entriesOfSale(
+  sale: Sale,
+  costs: Rates & Pick<CostSettings, "buyerPaysPostage">,
+  feesMinor: number,
+): NewEntry[] {
   const { price, on, club, postage, daysToSell, minutes, expected, note } = sale;
   const deal = { currency: price.currency, rate: sale.rate };
   const parts = [...sale.parts];
@@ -119,6 +123,9 @@ export function entriesOfSale(sale: Sale, costs: Rates, feesMinor: number): NewE
     entry({ on, type, amount, rate: rateFor(amount, deal, costs), parts, club });
   const entries = [entry({ ...line("sale", price), daysToSell, minutes, expected, note })];
   if (fees.amountMinor !== 0) entries.push(line("fee", out(fees)));
-  if (postage && postage.amountMinor !== 0) entries.push(line("postage", out(postage)));
+  if (postage && postage.amountMinor !== 0) {
+    entries.push(line("postage", out(postage)));
+    if (costs.buyerPaysPostage) entries.push(line("postage", postage));
+  }
   return entries;
 }
