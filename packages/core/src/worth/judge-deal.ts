@@ -1,3 +1,4 @@
+import type { Listing } from "../listing/listing.ts";
 import { askingOf } from "./asking-of.ts";
 import { buildSum } from "./build-sum.ts";
 import { type Candidate, candidateClubs } from "./candidate-clubs.ts";
@@ -5,7 +6,7 @@ import { type BuildDesk, chooseClubs } from "./choose-clubs.ts";
 import { convertedMinor } from "./converted.ts";
 import type { Alternative, Deal, DealQuestion } from "./deal.ts";
 import { dealCares } from "./deal-cares.ts";
-import { dealContext } from "./deal-context.ts";
+import { type DealContext, dealContext } from "./deal-context.ts";
 import type { DealInput } from "./deal-input.ts";
 import { dealItems } from "./deal-items.ts";
 import { dealMessage } from "./deal-message.ts";
@@ -20,7 +21,7 @@ import { dealVerdict, type Verdict } from "./deal-verdict.ts";
 import { type GettingHere, gettingHere, rateQuestion } from "./getting-here.ts";
 import { listingThings } from "./listing-things.ts";
 import { partOut, sellAsItIs } from "./sell-sums.ts";
-import { shelfCosts } from "./shelf-worth.ts";
+import { type ShelfCosts, shelfCosts } from "./shelf-worth.ts";
 import { titleOfItem } from "./titles.ts";
 import { waitSum } from "./wait-sum.ts";
 import { closedWay, type ReckonedWay, reckonedWay, type WaySum } from "./way-sum.ts";
@@ -39,7 +40,34 @@ interface Desk extends BuildDesk {
  * counted at what they would bring otherwise. Nothing of the bench is changed. Throws when the bench does not hold together.
  */
 export function judgeDeal(input: DealInput): Deal {
-  const desk = deskFor(input);
+  return dealJudge(input)(input);
+}
+
+/** What differs from one listing to the next. */
+export type DealQuery = Pick<DealInput, "listing" | "roundTripKm">;
+
+/** Judges listing after listing for one bench: what was found out of it for one is kept for the next. See `judgeDeal`. */
+export function dealJudge(world: Omit<DealInput, keyof DealQuery>): (query: DealQuery) => Deal {
+  const bench = dealContext({ ...world, listing: nothingOffered });
+  const shelf = shelfCosts(bench);
+  return ({ listing, roundTripKm }) => {
+    const input = { ...world, listing, ...(roundTripKm === undefined ? {} : { roundTripKm }) };
+    return dealOf(input, deskFor(input, bench, shelf));
+  };
+}
+
+/** The shelf by itself: a listing in which nothing is offered. */
+const nothingOffered: Listing = {
+  intent: null,
+  asking: null,
+  negotiable: null,
+  postage: null,
+  items: [],
+  spans: [],
+  doubts: [],
+};
+
+function dealOf(input: DealInput, desk: Desk): Deal {
   const { context, things, here, asking, askingMinor } = desk;
   const ways = waysOf(desk);
   const hoped = hopedClubs(desk);
@@ -77,9 +105,8 @@ export function judgeDeal(input: DealInput): Deal {
   };
 }
 
-function deskFor(input: DealInput): Desk {
-  const context = dealContext(input);
-  const shelf = shelfCosts(context);
+function deskFor(input: DealInput, bench: DealContext, shelf: ShelfCosts): Desk {
+  const context = dealContext(input, bench);
   const asking = askingOf(input.listing);
   return {
     context,
