@@ -118,6 +118,32 @@ describe("buying what a sighting offers", () => {
     expect(idsOf(body.parts)).toEqual(["head-2", "grip-1"]);
   });
 
+  it("gives no part an id that the books name, so that old costs stay with what they were paid for", async () => {
+    const app = await withSighting(headListing);
+    await buy(app, { paid: eur(4000), on: "2026-11-20" });
+    await ask(app, "DELETE", "/api/bench/parts/head-1");
+    const added = await ask(app, "POST", "/api/bench/parts", { kind: "head", model: "Dimity" });
+    expect(added.body.id).toBe("head-2");
+    await ask(app, "POST", "/api/bench/import", {
+      format: "json",
+      text: JSON.stringify([{ kind: "head" }]),
+      take: "good",
+    });
+    expect(idsOf((await ask(app, "GET", "/api/bench")).body.parts)).toEqual(["grip-1", "head-2", "head-3"]);
+    await sell(app, {
+      parts: ["head-2"],
+      club: "Dimity head",
+      price: eur(6000),
+      on: "2026-11-25",
+      fees: eur(0),
+    });
+    const { byClub } = (await ask(app, "GET", "/api/books/summary")).body;
+    expect(byClub).toMatchObject([
+      { club: "Dimity head", netMinor: 6000 },
+      { club: null, netMinor: -4000 },
+    ]);
+  });
+
   it("is taken back whole by one undo, also after work on what was bought", async () => {
     const app = await withSighting();
     await ask(app, "POST", "/api/bench/parts", looseParts.head);
@@ -312,6 +338,33 @@ describe("selling", () => {
     const undone = await ask(app, "POST", "/api/bench/undo");
     expect(undone.body.removed).toMatchObject({ entries: { length: 3 }, evidence: { length: 1 } });
     expect(await everything(app)).toEqual(before);
+  });
+
+  it("keeps by an undo what has been corrected in the books since, and loses no cent of it", async () => {
+    const app = await withClub();
+    await sell(app, { ...sale, parts: ["head-1", "adapter-1"], club: "a head", fees: eur(0) });
+    await ask(app, "PATCH", "/api/books/entry-1", { amount: eur(-5000) });
+    await ask(app, "POST", "/api/bench/undo");
+    const { entries } = (await ask(app, "GET", "/api/books")).body;
+    expect(entries).toMatchObject([
+      { amount: eur(-3202), parts: ["head-1", "adapter-1"], club: "a head" },
+      { id: "entry-1", amount: eur(-5000), parts: ["shaft-1", "grip-1", "cover-1"] },
+    ]);
+  });
+
+  it("keeps by an undo the name of a club that has been changed since, and words on a divided line", async () => {
+    const app = await withClub();
+    await sell(app, sale);
+    await ask(app, "PATCH", "/api/books/entry-1", { club: "the long driver" });
+    await ask(app, "POST", "/api/bench/undo");
+    const [bought] = (await ask(app, "GET", "/api/books")).body.entries;
+    expect(bought).toMatchObject({ id: "entry-1", club: "the long driver", amount: eur(-8003) });
+    await ask(app, "PATCH", "/api/books/entry-1", { club: null });
+    await sell(app, { ...sale, parts: ["head-1"], club: "a head" });
+    await ask(app, "PATCH", "/api/books/entry-1", { note: "with a bag" });
+    await ask(app, "POST", "/api/bench/undo");
+    const { entries } = (await ask(app, "GET", "/api/books")).body;
+    expect(entries).toMatchObject([{ id: "entry-1", amount: eur(-8003), note: "with a bag" }]);
   });
 
   it("takes the parts out of what the bench comes to", async () => {

@@ -6,6 +6,7 @@ import { type BenchContents, type Example, emptyContents } from "./bench-content
 import { clearBench } from "./clear-bench.ts";
 import { isUntouched } from "./is-untouched.ts";
 import { entriesShelf, evidenceShelf, type ListShelf, modelsShelf, sightingsShelf } from "./list-shelves.ts";
+import { namedParts } from "./named-parts.ts";
 import type { Rates } from "./rates.ts";
 import { type Removed, type Shelf, takeIn as takeInto } from "./shelf.ts";
 import { claimsShelf, jointsShelf, partsShelf } from "./shelves.ts";
@@ -111,7 +112,8 @@ function putExample(tables: Tables, example: Example): void {
 }
 
 function takeIn(tables: Tables, contents: Partial<Lists & { readonly goal: Goal }>): void {
-  takeInto({ table: tables.parts, stem: ({ kind }) => kind }, contents.parts ?? []);
+  const named = () => namedParts(tables);
+  takeInto({ table: tables.parts, stem: ({ kind }) => kind, named }, contents.parts ?? []);
   takeInto({ table: tables.joints, stem: () => "joint" }, contents.joints ?? []);
   takeInto({ table: tables.claims, stem: () => "claim" }, contents.claims ?? []);
   takeInto({ table: tables.models, stem: () => "model" }, contents.models ?? []);

@@ -2,6 +2,7 @@ import type { CatalogueModel, Entry, Evidence, Refusal, Sighting } from "@ferrul
 import type { Deletion } from "../store/deletions.ts";
 import { type Listed, type ListName, tableOf } from "../store/lists.ts";
 import type { Tables } from "../store/tables.ts";
+import { namedSightings } from "./named-parts.ts";
 import { type Rates, rateRefusals } from "./rates.ts";
 import { openShelf, type Shelf } from "./shelf.ts";
 
@@ -17,7 +18,11 @@ export function evidenceShelf(tables: Tables): ListShelf<Evidence> {
 }
 
 export function sightingsShelf(tables: Tables): ListShelf<Sighting> {
-  return openList(tables, "sightings", { noun: "sighting", where: "in the log" });
+  return openList(tables, "sightings", {
+    noun: "sighting",
+    where: "in the log",
+    named: () => namedSightings(tables),
+  });
 }
 
 /** A line in another currency than the bench's needs a rate, of its own or typed in for that currency. */
@@ -29,19 +34,21 @@ export function entriesShelf(tables: Tables, rates: () => Rates): ListShelf<Entr
 interface ListWords<T> {
   readonly noun: string;
   readonly where: string;
+  named?(): ReadonlySet<string>;
   refusals?(value: T): Refusal[];
 }
 
 function openList<Name extends Exclude<ListName, "parts" | "joints" | "claims">>(
   tables: Tables,
   name: Name,
-  { noun, where, refusals = () => [] }: ListWords<Listed[Name]>,
+  { noun, where, named, refusals = () => [] }: ListWords<Listed[Name]>,
 ): ListShelf<Listed[Name]> {
   return openShelf<Listed[Name], Listed[Name]>(tables, {
     noun,
     where,
     table: tableOf(tables, name),
     stem: () => noun,
+    ...(named ? { named } : {}),
     refusals,
     deletion: (placed) => ({ [name]: [placed] }),
     tell: (deletion: Deletion) => deletion[name]?.[0]?.value as Listed[Name],

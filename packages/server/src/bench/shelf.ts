@@ -40,6 +40,8 @@ export interface ShelfSpec<T extends { id?: string }, Deleted> {
   readonly where: string;
   readonly table: DocumentTable<T>;
   stem(value: T): string;
+  /** Ids that something elsewhere names, so that no new thing is given one of them. */
+  named?(): ReadonlySet<string>;
   refusals(value: T & { id: string }): Refusal[];
   deletion(placed: Placed<T>): Deletion;
   tell(deletion: Deletion): Deleted;
@@ -83,8 +85,16 @@ function add<T extends { id?: string }>(spec: ShelfSpec<T, unknown>, value: T): 
     };
     return problem("id-taken", `There is a ${spec.noun} "${value.id}" ${spec.where} already`, [refusal]);
   }
-  const named = { ...value, id: value.id ?? newId(spec.stem(value), isTaken) };
+  const named = { ...value, id: value.id ?? freeId(spec, value) };
   return settle(spec, named, () => spec.table.insert(named));
+}
+
+type IdSpec<T extends { id?: string }> = Pick<ShelfSpec<T, unknown>, "table" | "stem" | "named">;
+
+/** An id that nothing has and that nothing elsewhere names. */
+function freeId<T extends { id?: string }>({ table, stem, named }: IdSpec<T>, value: T): string {
+  const elsewhere = named?.();
+  return newId(stem(value), (id) => table.get(id) !== undefined || elsewhere?.has(id) === true);
 }
 
 function put<T extends { id?: string }>(spec: ShelfSpec<T, unknown>, id: string, value: T): Outcome<T> {
@@ -114,11 +124,12 @@ function settle<T extends { id?: string }>(
 
 /** Puts checked things into a table, those without an id under a new one. */
 export function takeIn<T extends { id?: string }>(
-  { table, stem }: Pick<ShelfSpec<T, unknown>, "table" | "stem">,
+  { table, stem, named }: IdSpec<T>,
   values: readonly T[],
 ): void {
+  const elsewhere = named?.();
   for (const value of values) {
-    const id = value.id ?? newId(stem(value), (taken) => table.get(taken) !== undefined);
+    const id = value.id ?? freeId({ table, stem, named: () => elsewhere ?? new Set() }, value);
     if (table.get(id) === undefined) table.insert({ ...value, id });
     else table.replace(id, value);
   }

@@ -2,6 +2,7 @@ import type { Claim, Joint, Part, Refusal } from "@ferrule/core";
 import type { Deletion } from "../store/deletions.ts";
 import type { Tables } from "../store/tables.ts";
 import { openJointBook } from "./joint-book.ts";
+import { namedParts } from "./named-parts.ts";
 import { type BenchThings, openShelf, type Shelf } from "./shelf.ts";
 
 const onBench = {
@@ -20,6 +21,7 @@ export function partsShelf(tables: Tables): Shelf<Part> {
     noun: "part",
     table: tables.parts,
     stem: ({ kind }) => kind,
+    named: () => namedParts(tables),
     refusals: (part) => changedKindRefusals(tables, part, jointsOf(part.id).length),
     deletion: (placed) => ({
       parts: [placed],

@@ -5,9 +5,11 @@ import type { DocumentTable, Placed } from "../store/document-table.ts";
 import { type Listed, type ListName, type Lists, listOf, mapLists, tableOf } from "../store/lists.ts";
 import type { Tables } from "../store/tables.ts";
 import type { Example } from "./bench-contents.ts";
+import { type ChangedEntry, correctedSplits, fieldsToRestore } from "./changed-fields.ts";
 import { clearBench } from "./clear-bench.ts";
 import { isUntouched } from "./is-untouched.ts";
 import { mergePatch } from "./merge-patch.ts";
+import { namedParts } from "./named-parts.ts";
 import { newId } from "./new-id.ts";
 import { jointRefusals } from "./shelves.ts";
 
@@ -22,7 +24,7 @@ export interface Restored {
 /**
  * Takes back what was done last: a delete, a purchase or a sale. What a delete took comes back where it stood. A part whose id
  * has been given to another in the meantime comes back under a new one, and a joint whose place has been taken stays undone; the
- * reply says what came back. Where that is a whole bench, the present one goes to the bottom of what can be undone, unless it
+ * reply says what came back. A line of the books that has been corrected since keeps its correction. Where that is a whole bench, the present one goes to the bottom of what can be undone, unless it
  * is untouched: nothing of the user's is lost.
  */
 export function undoDelete(tables: Tables, example: Example): Outcome<Restored> {
@@ -32,12 +34,32 @@ export function undoDelete(tables: Tables, example: Example): Outcome<Restored> 
     tables.deletions.dropTop();
     if (deletion.bench) makeRoom(tables, deletion.bench, example);
     if (deletion.goal) tables.goals.write(deletion.goal);
-    const removed = removeAdded(tables, deletion);
+    const restorable = withoutCorrected(tables, deletion);
+    const removed = removeAdded(tables, restorable);
     const back = putAllBack(tables, deletion);
-    const changed = mapLists((name) => changeBack(tables, name, deletion));
+    const changed = mapLists((name) => changeBack(tables, name, restorable));
     const restored = mapLists((name) => [...listOf(back, name), ...listOf(changed, name)]);
     return done({ restored, removed, undo: tables.deletions.count() });
   });
+}
+
+/** The same without what the user has corrected in the books since: that is left as it is. */
+function withoutCorrected(tables: Tables, deletion: Deletion): Deletion {
+  const entries: readonly ChangedEntry[] = deletion.changed?.entries ?? [];
+  if (entries.length === 0) return deletion;
+  const staying = correctedSplits(tables, entries);
+  const changes = entries.map((change) => ({ id: change.id, fields: fieldsToRestore(tables, change) }));
+  return {
+    ...deletion,
+    added: {
+      ...deletion.added,
+      entries: (deletion.added?.entries ?? []).filter((id) => !staying.has(id)),
+    },
+    changed: {
+      ...deletion.changed,
+      entries: changes.filter(({ fields }) => Object.keys(fields).length > 0),
+    },
+  };
 }
 
 /** A joint made since with a part that goes cannot stay. */
@@ -75,7 +97,7 @@ function changeBack<Name extends ListName>(
 
 function putAllBack(tables: Tables, deletion: Deletion): Lists {
   const before = deletion.parts ?? [];
-  const parts = before.map((placed) => putBack(tables.parts, placed));
+  const parts = before.map((placed) => putBack(tables.parts, placed, namedParts(tables)));
   const renamed = new Map(before.map(({ value }, at) => [value.id, parts[at]?.id ?? value.id]));
   const joints = (deletion.joints ?? [])
     .map((placed) => ({ ...placed, value: withNames(placed.value, renamed) }))
@@ -102,15 +124,20 @@ function makeRoom(tables: Tables, bench: NonNullable<Deletion["bench"]>, example
   tables.settings.markExample(bench.example);
 }
 
-function putBack<T extends { id?: string }>(table: DocumentTable<T>, { place, value }: Placed<T>): T {
+function putBack<T extends { id?: string }>(
+  table: DocumentTable<T>,
+  { place, value }: Placed<T>,
+  named?: ReadonlySet<string>,
+): T {
   const stem = value.id as string;
   const isTaken = (id: string) => table.get(id) !== undefined;
-  const named = {
+  const isNamed = (id: string) => isTaken(id) || named?.has(id) === true;
+  const back = {
     ...value,
-    id: isTaken(stem) ? newId(stem, isTaken, 2) : stem,
+    id: isTaken(stem) ? newId(stem, isNamed, 2) : stem,
   };
-  table.insert(named, place);
-  return named;
+  table.insert(back, place);
+  return back;
 }
 
 function withNames(joint: Joint, renamed: ReadonlyMap<Part["id"], Part["id"]>): Joint {

@@ -1,12 +1,12 @@
 import { type Entry, splitMinor } from "@ferrule/core";
-import type { FormerFields } from "../store/deletions.ts";
+import type { ChangedEntry } from "../bench/changed-fields.ts";
 import type { Tables } from "../store/tables.ts";
 import { writeEntries } from "./write-entries.ts";
 
 /** What was done to the books, for an undo. */
 export interface Attributed {
   readonly added?: readonly string[];
-  readonly changed?: readonly FormerFields[];
+  readonly changed?: readonly ChangedEntry[];
 }
 
 /**
@@ -31,7 +31,7 @@ export function attributeCosts(tables: Tables, sold: ReadonlySet<string>, club: 
 
 function moveWhole(tables: Tables, line: Entry, club: string): Attributed {
   tables.entries.replace(line.id, { ...line, club });
-  return { changed: [{ id: line.id, fields: { club: null } }] };
+  return { changed: [{ id: line.id, fields: { club: line.club ?? null }, wrote: { club } }] };
 }
 
 function divide(tables: Tables, line: Entry, sold: ReadonlySet<string>, club: string): Attributed {
@@ -57,11 +57,16 @@ function divide(tables: Tables, line: Entry, sold: ReadonlySet<string>, club: st
     parts: parts.filter((one) => !sold.has(one)),
   };
   tables.entries.replace(id, staying);
-  const { amount, km = null, minutes = null } = line;
+  const [written] = writeEntries(tables, [split]) as [Entry];
   return {
-    added: writeEntries(tables, [split]).map((entry) => entry.id),
-    changed: [{ id, fields: { amount, parts, km, minutes } }],
+    added: [written.id],
+    changed: [{ id, fields: dividedFields(line), wrote: dividedFields(staying), split: written }],
   };
+}
+
+/** The fields of a line that a division changes; `null` where it does not have one. */
+function dividedFields({ amount, parts, km, minutes }: Entry) {
+  return { amount, parts, km: km ?? null, minutes: minutes ?? null };
 }
 
 /** The way and the time of a line go with its money. */

@@ -12,6 +12,7 @@ import {
   type Sighting,
   tripCost,
 } from "@ferrule/core";
+import { namedParts } from "../bench/named-parts.ts";
 import { newId } from "../bench/new-id.ts";
 import { rateRefusals } from "../bench/rates.ts";
 import { done, type Outcome, problem } from "../errors.ts";
@@ -125,9 +126,9 @@ function takeOver(
   return { parts, joints, entries: written, sighting: bought };
 }
 
-/** The parts under ids that the bench has free. */
+/** The parts under ids that the bench has free and that the books do not name. */
 function draftsOf(tables: Tables, { catalogue }: Market, listing: Listing): ListingParts {
-  const given = new Set<string>();
+  const given = new Set(namedParts(tables));
   const idFor = (kind: Part["kind"]) => {
     const id = newId(kind, (taken) => given.has(taken) || tables.parts.get(taken) !== undefined);
     given.add(id);
