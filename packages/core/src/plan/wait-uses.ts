@@ -5,7 +5,7 @@ import type { Want } from "../resolve/result.ts";
 import type { DealContext } from "../worth/deal-context.ts";
 import type { OfferedThing } from "../worth/listing-things.ts";
 import { type OneWait, waitFor } from "../worth/one-wait.ts";
-import type { ShelfCosts } from "../worth/shelf-costs.ts";
+import type { ShelfCosts } from "../worth/shelf-worth.ts";
 import { thingOf } from "../worth/thing.ts";
 import { unsafeFaults } from "../worth/unsafe-faults.ts";
 import { type MeaningfulUse, type Roles, sharesOf } from "./meaningful-use.ts";
