@@ -11,7 +11,7 @@ import type { Gain } from "./gain.ts";
 import type { OfferedThing } from "./listing-things.ts";
 import { postageFor } from "./postage-quote.ts";
 import { priceBeliefOf } from "./price-belief.ts";
-import { logNormalPrices } from "./price-law.ts";
+import { logNormalPrices, pricesFrom } from "./price-law.ts";
 import { rivalsOf } from "./rivals-of.ts";
 import { type Sale, saleOf } from "./sale.ts";
 import { seenForWant } from "./seen-for-want.ts";
@@ -48,6 +48,7 @@ export function waitFor(
   shelfCosts: ShelfCosts,
 ): OneWait | undefined {
   const { costs, input, finder } = context;
+  if (want.kind === "adapter" && thing.parts.some(({ kind }) => kind === "adapter")) return undefined;
   const uses = usedFromShelf(want, context, shelfCosts);
   if (!uses) return undefined;
   const sale = completedSale(thing, want, uses, context);
@@ -57,8 +58,9 @@ export function waitFor(
   const shelf = shelfCosts.of(uses);
   const seen = seenForWant(want, input.sightings, finder, costs, input.today);
   const arrivals = sharedArrivals(arrivalsOf(seen), 1 + rivalsOf(thing, want, context));
-  const prices = logNormalPrices(priceBeliefOf(seen.pricesMinor, pricePrior(want, sale, context)));
   const sendingMinor = sendingOf(want.kind, costs);
+  const belief = priceBeliefOf(seen.pricesMinor, pricePrior(want, sale, context));
+  const prices = pricesFrom(logNormalPrices(belief), resoldMinor(want, context) - sendingMinor);
   const waitAt = (side: keyof Gain) =>
     waitForPart({
       valueMinor: sale.gain[side] - work.totalMinor - shelf.amountMinor - sendingMinor,
@@ -76,6 +78,12 @@ export function waitFor(
     days: waitingDays(answer, costs.deadlineWeeks, waitDaysOf(steps)),
     answer: saidOf(want, answer, arrivals, costs.deadlineWeeks),
   };
+}
+
+/** What the missing part would bring if it were sold on: a bargain that is had without the thing that waits. */
+function resoldMinor(want: Want, context: DealContext): number {
+  const sale = saleOf("the missing part", want.kind, context.resale(wantedSubject(want)), context.costs);
+  return Math.max(0, sale?.gain.value ?? 0);
 }
 
 /** Things that wait for the same part take turns, so each of them meets it that much less often. */
@@ -177,27 +185,34 @@ function completedSale(thing: OfferedThing, want: Want, uses: readonly string[],
   return saleOf(title, "club", context.resale(subject), context.costs);
 }
 
-/** A shaft that waits for a head: clubs of the type it suits. */
+/** A shaft that waits for a head: clubs of the types it suits, of several the one whose clubs fetch a middling price. */
 function headlessSale({ needs }: Want, context: DealContext) {
-  const types = needs["clubType"];
-  const clubType = Array.isArray(types) ? types[0] : types;
+  const types = [needs["clubType"]].flat();
   const family = needs["socket.family"];
-  const subject = {
-    kind: "club",
-    ...(typeof clubType === "string" ? { clubType } : {}),
-    ...(typeof family === "string" ? { adapterFamily: family } : {}),
-  } as Subject;
-  return saleOf("the finished club", "club", context.resale(subject), context.costs);
+  const sales = types.flatMap((clubType) => {
+    const subject = {
+      kind: "club",
+      ...(typeof clubType === "string" ? { clubType } : {}),
+      ...(typeof family === "string" ? { adapterFamily: family } : {}),
+    } as Subject;
+    return saleOf("the finished club", "club", context.resale(subject), context.costs) ?? [];
+  });
+  const byGain = sales.sort((one, other) => one.gain.value - other.gain.value);
+  return byGain[Math.floor((byGain.length - 1) / 2)];
 }
 
-function pricePrior(want: Want, sale: Sale, context: DealContext) {
+/** What is wanted, as a thing that has a price. */
+function wantedSubject(want: Want): Subject {
   const family = want.needs["adapter.family"] ?? want.needs["family"] ?? want.needs["socket.family"];
-  const subject = {
+  return {
     kind: want.kind,
     ...(want.kind === "shaft" && want.needs["adapter.family"] !== undefined ? { adapter: "fitted" } : {}),
     ...(typeof family === "string" ? { adapterFamily: family } : {}),
   } as Subject;
-  const known = context.resale(subject);
+}
+
+function pricePrior(want: Want, sale: Sale, context: DealContext) {
+  const known = context.resale(wantedSubject(want));
   const price = sale.lines.find(({ code }) => code === "sale")?.amountMinor ?? 1;
   return known.known
     ? { medianMinor: Math.max(1, known.valueMinor), sigmaLog: known.sigmaLog, weight: priorWeight }

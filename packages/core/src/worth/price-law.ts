@@ -33,3 +33,17 @@ export function logNormalPrices(belief: {
     quantile: (chance) => medianMinor * Math.exp(sigmaLog * normalQuantile(chance)),
   };
 }
+
+/**
+ * The same prices, of which what lies under a floor counts as the floor: what is saved beyond it would be had all the same by
+ * selling the part on. E[(limit − max(P, floor))⁺] = E[(limit − P)⁺] − E[(floor − P)⁺] where the limit is over the floor.
+ */
+export function pricesFrom(law: PriceLaw, floorMinor: number): PriceLaw {
+  const below = law.expectedSaving(floorMinor);
+  return {
+    cdf: (priceMinor) => (priceMinor < floorMinor ? 0 : law.cdf(priceMinor)),
+    expectedSaving: (limitMinor) =>
+      limitMinor <= floorMinor ? 0 : Math.max(0, law.expectedSaving(limitMinor) - below),
+    quantile: (chance) => Math.max(floorMinor, law.quantile(chance)),
+  };
+}

@@ -14,8 +14,8 @@ const sortOfType = {
 
 /**
  * How many other things of the bench wait for the same missing part: loose heads of one adapter family, hand and sort for a
- * shaft, shafts with an adapter of one family and hand for a head. What is not said of a thing does not make it a rival. Of
- * what waits for a loose adapter, a grip, or a shaft to be glued in none is counted.
+ * shaft, shafts with an adapter of one family and hand for a head. What is not said of a thing does not make it a rival. For a
+ * loose adapter, bare shafts of one sort are rivals. Of what waits for a grip or a shaft to be glued in none is counted.
  */
 export function rivalsOf(thing: OfferedThing, want: Want, context: DealContext): number {
   const own = new Set(thing.parts.map(({ id }) => id));
@@ -24,7 +24,15 @@ export function rivalsOf(thing: OfferedThing, want: Want, context: DealContext):
   );
   if (want.kind === "shaft") return countOf(others, (part) => isRivalHead(part, want, context));
   if (want.kind === "head") return countOf(others, (part) => isRivalShaft(part, thing, context));
+  if (want.kind === "adapter") return countOf(others, (part) => isRivalBareShaft(part, thing, context));
   return 0;
+}
+
+/** A shaft without an adapter, of the same sort and flex or not: the adapter goes on one of them. */
+function isRivalBareShaft(part: Part, { parts }: OfferedThing, { clusterOf }: DealContext): boolean {
+  const shaft = parts.find((each): each is Shaft => each.kind === "shaft");
+  if (!shaft || part.kind !== "shaft" || part.suits !== shaft.suits) return false;
+  return clusterOf(part.id).every(({ kind }) => kind === "shaft" || kind === "grip");
 }
 
 const countOf = (parts: readonly Part[], isRival: (part: Part) => boolean) => parts.filter(isRival).length;
