@@ -111,6 +111,46 @@ describe("buying what a sighting offers", () => {
     expect(body.parts).toEqual([{ id: "grip-1", kind: "grip", paid: eur(500), acquiredOn: "2026-11-25" }]);
   });
 
+  it("keeps a listing open for the rest, and refuses only what has been bought", async () => {
+    const app = await withSighting(headListing);
+    const first = await buy(app, { paid: eur(500), on: "2026-11-24", items: [1] });
+    expect(first.body.sighting).toMatchObject({ outcome: "open", boughtItems: [1] });
+    expect(first.body.sighting).not.toHaveProperty("outcomePrice");
+    const again = await buy(app, { paid: eur(500), on: "2026-11-25", items: [0, 1] });
+    expect(again).toMatchObject({ status: 409, body: { error: { code: "already-bought" } } });
+    expect(again.body.error.refusals).toMatchObject([{ field: "items.1", got: "1, bought already" }]);
+    const between = await everything(app);
+    const rest = await buy(app, { paid: eur(3000), on: "2026-11-25" });
+    expect(idsOf(rest.body.parts)).toEqual(["head-1"]);
+    expect(rest.body.sighting).toMatchObject({
+      outcome: "bought",
+      outcomeOn: "2026-11-25",
+      outcomePrice: eur(3500),
+      boughtItems: [0, 1],
+    });
+    expect((await buy(app, { paid: eur(1), on: "2026-11-25" })).status).toBe(409);
+    await ask(app, "POST", "/api/bench/undo");
+    expect(await everything(app)).toEqual(between);
+  });
+
+  it("buys nothing twice where the outcome is set back by hand, with or without which items were bought", async () => {
+    const app = await withSighting(headListing);
+    await buy(app, { paid: eur(4000), on: "2026-11-24" });
+    await ask(app, "PATCH", "/api/sightings/s1", { outcome: "open" });
+    expect((await buy(app, { paid: eur(4000), on: "2026-11-25", items: [0] })).status).toBe(409);
+    await ask(app, "PATCH", "/api/sightings/s1", { boughtItems: null });
+    expect((await buy(app, { paid: eur(4000), on: "2026-11-25" })).status).toBe(409);
+    expect((await ask(app, "GET", "/api/bench")).body.parts).toHaveLength(2);
+  });
+
+  it("is refused where somebody is looking for the thing", async () => {
+    const app = await withSighting({ ...headListing, intent: "wanted" });
+    const { status, body } = await buy(app, { paid: eur(4000), on: "2026-11-25" });
+    expect(status).toBe(400);
+    expect(body.error.refusals).toMatchObject([{ field: "listing.intent" }]);
+    expect((await ask(app, "GET", "/api/bench")).body.parts).toEqual([]);
+  });
+
   it("gives parts ids that the bench has free", async () => {
     const app = await withSighting(headListing);
     await ask(app, "POST", "/api/bench/parts", { ...looseParts.head, id: "head-1" });

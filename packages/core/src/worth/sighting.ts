@@ -16,6 +16,8 @@ export const sightingSchema = z.strictObject({
   listing: listingSchema,
   outcome: z.enum(outcomes),
   outcomeOn: z.iso.date().optional(),
+  /** Places of the items that the user has bought, whatever the outcome says; the listing is open for the rest. */
+  boughtItems: z.array(z.number().int().min(0)).max(200).optional(),
   /** What it went for, where that is known. */
   outcomePrice: moneySchema.optional(),
   /** What the tool said when it was last judged. */

@@ -24,7 +24,7 @@ export interface BuyRequest {
   readonly paid: Money;
   readonly rate?: number;
   readonly on: string;
-  /** Which items of the listing, by their place in it; all of them where left out. */
+  /** Which items of the listing, by their place in it; all that have not been bought yet where left out. */
   readonly items?: readonly number[];
   readonly roundTripKm?: number;
   readonly minutes?: number;
@@ -46,21 +46,59 @@ export function buyListing(tables: Tables, market: Market, id: string, request: 
   return tables.together(() => {
     const sighting = tables.sightings.get(id)?.value;
     if (sighting === undefined) return problem("not-found", `There is no sighting "${id}" in the log`);
-    if (sighting.outcome === "bought") return problem("already-bought");
-    const listing = boughtOf(sighting.listing, request.items);
+    const before = boughtBefore(tables, sighting);
+    if (before.size > 0 && before.size >= sighting.listing.items.length) return problem("already-bought");
+    const places = request.items ?? placesOf(sighting.listing).filter((place) => !before.has(place));
+    const again = againRefusals(places, before);
+    if (again.length > 0)
+      return problem("already-bought", "Some of these things have been bought already", again);
+    const listing = boughtOf(sighting.listing, places);
     const refusals = [
+      ...intentRefusals(sighting.listing),
       ...itemRefusals(sighting.listing, request.items),
       ...sizeRefusals(listing, market),
       ...moneyRefusals(request, market),
     ];
     if (refusals.length > 0) return problem("bad-request", "The purchase was not taken", refusals);
-    return done(takeOver(tables, market, sighting, listing, request));
+    return done(takeOver(tables, market, sighting, { ...request, listing, bought: [...before, ...places] }));
   });
 }
 
-function boughtOf(listing: Listing, items: BuyRequest["items"]): Listing {
-  if (items === undefined) return listing;
-  return { ...listing, items: listing.items.filter((_item, at) => items.includes(at)) };
+const placesOf = ({ items }: Listing) => items.map((_item, place) => place);
+
+/**
+ * The items that have been bought, whatever has been made of the outcome since. A sighting that does not say which, but that
+ * the books have a purchase of, was bought whole.
+ */
+function boughtBefore(tables: Tables, { id, listing, outcome, boughtItems }: Sighting): ReadonlySet<number> {
+  if (boughtItems !== undefined && outcome !== "bought") return new Set(boughtItems);
+  const isInBooks = () =>
+    tables.entries.all().some(({ value }) => value.type === "buy" && value.sighting === id);
+  return new Set(outcome === "bought" || isInBooks() ? placesOf(listing) : []);
+}
+
+function againRefusals(places: readonly number[], before: ReadonlySet<number>): Refusal[] {
+  return places.flatMap((place, at) =>
+    before.has(place)
+      ? [
+          {
+            field: `items.${at}`,
+            got: `${place}, bought already`,
+            expected: "an item that has not been bought",
+          },
+        ]
+      : [],
+  );
+}
+
+function intentRefusals({ intent }: Listing): Refusal[] {
+  if (intent !== "wanted") return [];
+  const got = "the words of somebody who is looking for it";
+  return [{ field: "listing.intent", got, expected: "a listing in which something is for sale" }];
+}
+
+function boughtOf(listing: Listing, places: readonly number[]): Listing {
+  return { ...listing, items: listing.items.filter((_item, at) => places.includes(at)) };
 }
 
 function itemRefusals({ items }: Listing, chosen: BuyRequest["items"]): Refusal[] {
@@ -93,14 +131,19 @@ function moneyRefusals({ paid, rate, postage }: BuyRequest, { costs }: Market): 
   ];
 }
 
+/** A purchase that nothing speaks against: what is bought now, and the places of all that have been bought with it. */
+interface Purchase extends BuyRequest {
+  readonly listing: Listing;
+  readonly bought: readonly number[];
+}
+
 function takeOver(
   tables: Tables,
   market: Market,
   sighting: Sighting,
-  listing: Listing,
-  request: BuyRequest,
+  { listing, bought: boughtItems, ...request }: Purchase,
 ): Bought {
-  const { paid, on } = request;
+  const { on } = request;
   const drafts = draftsOf(tables, market, listing);
   const purchase = { ...request, ...tripOf(request, market), sighting: sighting.id };
   const { entries, paidPerPart } = entriesOfPurchase(
@@ -117,13 +160,33 @@ function takeOver(
   for (const part of parts) tables.parts.insert(part);
   const joints = drafts.joints.map((joint) => insertJoint(tables, joint));
   const written = writeEntries(tables, entries);
-  const bought: Sighting = { ...sighting, outcome: "bought", outcomeOn: on, outcomePrice: paid };
+  const bought = afterPurchase(
+    tables,
+    sighting,
+    [...boughtItems].sort((a, b) => a - b),
+    on,
+  );
   tables.sightings.replace(sighting.id, bought);
   tables.deletions.push({
     added: { parts: ids(parts), joints: ids(joints), entries: ids(written) },
     changed: { sightings: [{ id: sighting.id, fields: outcomeOf(sighting) }] },
   });
   return { parts, joints, entries: written, sighting: bought };
+}
+
+/** What becomes of a sighting: it is open for the rest, and bought when all of it is, for what all its purchases came to. */
+function afterPurchase(tables: Tables, sighting: Sighting, boughtItems: number[], on: string): Sighting {
+  if (boughtItems.length < sighting.listing.items.length)
+    return { ...sighting, outcome: "open", boughtItems };
+  const { outcomePrice: _before, ...rest } = sighting;
+  const paid = tables.entries
+    .all()
+    .flatMap(({ value }) => (value.type === "buy" && value.sighting === sighting.id ? value.amount : []));
+  const [first] = paid;
+  const isOneCurrency = paid.every(({ currency }) => currency === first?.currency);
+  const amountMinor = Math.abs(paid.reduce((sum, each) => sum + each.amountMinor, 0));
+  const price = first && isOneCurrency ? { outcomePrice: { ...first, amountMinor } } : {};
+  return { ...rest, outcome: "bought", outcomeOn: on, boughtItems, ...price };
 }
 
 /** The parts under ids that the bench has free and that the books do not name. */
@@ -165,8 +228,13 @@ function insertJoint(tables: Tables, joint: Joint): Joint & { id: string } {
   return named;
 }
 
-function outcomeOf({ outcome, outcomeOn, outcomePrice }: Sighting) {
-  return { outcome, outcomeOn: outcomeOn ?? null, outcomePrice: outcomePrice ?? null };
+function outcomeOf({ outcome, outcomeOn, outcomePrice, boughtItems }: Sighting) {
+  return {
+    outcome,
+    outcomeOn: outcomeOn ?? null,
+    outcomePrice: outcomePrice ?? null,
+    boughtItems: boughtItems ?? null,
+  };
 }
 
 function ids(things: readonly { readonly id?: string }[]): string[] {
