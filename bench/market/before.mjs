@@ -13,7 +13,9 @@ export function writtenBefore(seed, catalogue, costs) {
   const seen = listings.filter(({ day, lastDay }) => lastDay >= day);
   const draw = chances(seed + 600_000);
   const sightings = seen.map((each) => asSighting(each, each.day - daysBefore, "gone"));
-  const others = arrivalsOf(seed + 700_000, daysBefore, catalogue).filter(({ goods }) => goods.head?.fault !== "crack");
+  const others = arrivalsOf(seed + 700_000, daysBefore, catalogue).filter(
+    ({ goods }) => goods.head?.fault !== "crack",
+  );
   const evidence = others.slice(0, pricesNoted).map(({ goods, kind, day }, at) => {
     const shaft = kind === "head" && draw.chance(0.6) ? { flex: "regular", ...aShaft } : goods.shaft;
     const thing = { ...goods, ...(shaft ? { shaft } : {}) };
@@ -21,7 +23,10 @@ export function writtenBefore(seed, catalogue, costs) {
     const soldOn = day - daysBefore;
     return asEvidence({ thing, result, soldOn, listedOn: soldOn - result.days }, `before-${at}`, false);
   });
-  const asked = seen.map((each) => ({ ...asAsked(each, each.day - daysBefore), id: `asked before ${each.id}` }));
+  const asked = seen.map((each) => ({
+    ...asAsked(each, each.day - daysBefore),
+    id: `asked before ${each.id}`,
+  }));
   return { sightings, evidence: [...evidence, ...asked] };
 }
 

@@ -21,7 +21,12 @@ const classOf = ({ family, sort, hand }) => `adapter ${family} ${sort} ${hand}`;
 function modelOf(listings, costs, steps) {
   const goods = listings.map((each) => each.goods);
   const resources = [...new Set(goods.flatMap(namesIn))].map((id) => ({ id, count: 0 }));
-  const desk = { costs, steps, goods, timeMinor: (minutes) => Math.round((minutes * costs.hourValueMinor) / 60) };
+  const desk = {
+    costs,
+    steps,
+    goods,
+    timeMinor: (minutes) => Math.round((minutes * costs.hourValueMinor) / 60),
+  };
   return {
     resources,
     bundles: listings.map(({ id, leastMinor, postageMinor, goods: sold }) => ({
@@ -81,7 +86,7 @@ function clubs(desk) {
       if (one === other) return [];
       const { head } = one;
       const { shaft } = other;
-      const adapter = other.adapter ?? classes.get(classOf(head));
+      const adapter = other.adapter ?? classes.get(classOf({ ...head, sort: shaft.sort }));
       if (!adapter || !makesClub(head, shaft, adapter)) return [];
       const names = [head.id, shaft.id, ...(other.adapter ? [] : [classOf(adapter)])];
       const steps = [
@@ -91,7 +96,16 @@ function clubs(desk) {
         ...(shaft.isGripped ? [] : ["grip-on"]),
         "screw-in",
       ];
-      return [use(`build ${names.join("+")}`, names, saleResult({ head, shaft }, costs), steps, desk, shaft.isGripped)];
+      return [
+        use(
+          `build ${names.join("+")}`,
+          names,
+          saleResult({ head, shaft }, costs),
+          steps,
+          desk,
+          shaft.isGripped,
+        ),
+      ];
     }),
   );
 }

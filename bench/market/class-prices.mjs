@@ -31,5 +31,7 @@ function headed({ model, hand, fault }) {
   if (fault === "crack") return 0;
   const year = model.year ?? yearWhereUnknown;
   const ofAge = Math.exp(newerByYear * (year - 2020));
-  return clubOfType[model.clubType] * ofAge * (hand === "left" ? leftHandShare : 1) * (faultShare[fault] ?? 1);
+  return (
+    clubOfType[model.clubType] * ofAge * (hand === "left" ? leftHandShare : 1) * (faultShare[fault] ?? 1)
+  );
 }

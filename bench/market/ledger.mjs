@@ -13,13 +13,22 @@ export function openLedger({ cashMinor, minutesPerWeek, costs, work }) {
   const steps = new Map(work.map((row) => [row.step, row]));
   /** Things on the bench: parts that hold together, and what was paid for them. */
   const things = new Set();
-  const state = { cashMinor, minutes: 0, weekMinutes: 0, week: 0, boughtMinor: 0, materialMinor: 0, isOver: false };
+  const state = {
+    cashMinor,
+    minutes: 0,
+    weekMinutes: 0,
+    week: 0,
+    boughtMinor: 0,
+    materialMinor: 0,
+    isOver: false,
+  };
   const underWay = [];
   const sold = [];
   const counts = { bought: 0, built: 0, soldLoose: 0, scrapped: 0 };
 
   function spendMinutes(minutes) {
-    if (!state.isOver && state.weekMinutes + minutes > minutesPerWeek) throw new Error("there are no hours left this week");
+    if (!state.isOver && state.weekMinutes + minutes > minutesPerWeek)
+      throw new Error("there are no hours left this week");
     state.weekMinutes += minutes;
     state.minutes += minutes;
   }
@@ -69,7 +78,8 @@ export function openLedger({ cashMinor, minutesPerWeek, costs, work }) {
     if (!fitted || !makesClub(head.head, shaft.shaft, fitted)) throw new Error("these make no club");
     if (head === shaft) throw new Error("it is a club already");
     const { minutes, materialMinor, waits } = stepsFor(from);
-    if (!state.isOver && materialMinor > state.cashMinor) throw new Error("there is no money for the materials");
+    if (!state.isOver && materialMinor > state.cashMinor)
+      throw new Error("there is no money for the materials");
     spendMinutes(minutes + costs.saleMinutes);
     state.cashMinor -= materialMinor;
     state.materialMinor += materialMinor;

@@ -4,9 +4,10 @@ import { costs, yearOf } from "./world.mjs";
 import { livedYear } from "./year.mjs";
 
 /** Seeds that no reported year is lived with. */
-export const tuningSeeds = Array.from({ length: 12 }, (_, at) => 9001 + at);
+export const tuningSeeds = Array.from({ length: 8 }, (_, at) => 9001 + at);
 
-const every = (from, to, by) => Array.from({ length: Math.round((to - from) / by) + 1 }, (_, at) => from + at * by);
+const every = (from, to, by) =>
+  Array.from({ length: Math.round((to - from) / by) + 1 }, (_, at) => from + at * by);
 
 const families = {
   "fixed price": grid("all"),
@@ -35,7 +36,8 @@ export async function tunedRules(report = () => {}) {
     let best;
     for (const one of settings) {
       let netMinor = 0;
-      for (const year of years) netMinor += (await livedYear(simplePolicy(name, one), year)).netMinor / years.length;
+      for (const year of years)
+        netMinor += (await livedYear(simplePolicy(name, one), year)).netMinor / years.length;
       if (!best || netMinor > best.netMinor) best = { ...one, netMinor: Math.round(netMinor) };
     }
     tuned[name] = best;

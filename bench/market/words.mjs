@@ -8,8 +8,24 @@ export const dateOf = (day) => new Date(dayZero + day * 86_400_000).toISOString(
 const euros = (amountMinor) => ({ amountMinor, currency: "EUR" });
 const unsaidItem = {
   ...{ quantity: 1, maker: null, model: null, modelId: null, year: null, clubType: null, clubNumber: null },
-  ...{ loftDeg: null, hand: null, flex: null, shaftMaterial: null, shaftMassG: null, length: null, tip: null },
-  ...{ adapter: null, adapterFamily: null, cover: null, wrench: null, faults: [], deniedFaults: [], price: null },
+  ...{
+    loftDeg: null,
+    hand: null,
+    flex: null,
+    shaftMaterial: null,
+    shaftMassG: null,
+    length: null,
+    tip: null,
+  },
+  ...{
+    adapter: null,
+    adapterFamily: null,
+    cover: null,
+    wrench: null,
+    faults: [],
+    deniedFaults: [],
+    price: null,
+  },
 };
 const modelFacts = ({ id, maker, model }) => ({ modelId: id, maker, model });
 
@@ -46,7 +62,13 @@ function itemOf({ head, shaft, adapter }, hidden) {
     const onTip = adapter
       ? { adapter: "fitted", adapterFamily: adapter.family, ...hand(adapter) }
       : { adapter: "none" };
-    return { kind: "shaft", ...modelFacts(shaft.model), clubType: typeOfSort[shaft.sort], ...ofShaft, ...onTip };
+    return {
+      kind: "shaft",
+      ...modelFacts(shaft.model),
+      clubType: typeOfSort[shaft.sort],
+      ...ofShaft,
+      ...onTip,
+    };
   }
   const tip = { diameterIn: tipOfSort[adapter.sort], form: "parallel" };
   return { kind: "adapter", adapterFamily: adapter.family, tip, ...hand(adapter) };
@@ -128,12 +150,13 @@ function subjectOf({ head, shaft, adapter }) {
     ...(head.model.year ? { year: head.model.year } : {}),
     ...{ clubType: head.model.clubType, hand: head.hand, adapterFamily: head.family },
   };
-  const ofShaft = !head && shaft && {
-    ...modelFacts(shaft.model),
-    clubType: typeOfSort[shaft.sort],
-    adapter: adapter ? "fitted" : "none",
-    ...(adapter ? { adapterFamily: adapter.family } : {}),
-  };
+  const ofShaft = !head &&
+    shaft && {
+      ...modelFacts(shaft.model),
+      clubType: typeOfSort[shaft.sort],
+      adapter: adapter ? "fitted" : "none",
+      ...(adapter ? { adapterFamily: adapter.family } : {}),
+    };
   const ofAdapter = adapter && { adapterFamily: adapter.family, hand: adapter.hand };
   return {
     ...(ofHead || ofShaft || ofAdapter),

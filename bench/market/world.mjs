@@ -1,8 +1,7 @@
 import { readFileSync } from "node:fs";
 import { arrivalsOf } from "./arrivals.mjs";
 
-const table = (name) =>
-  JSON.parse(readFileSync(new URL(`../../data/${name}.json`, import.meta.url), "utf8"));
+const table = (name) => JSON.parse(readFileSync(new URL(`../../data/${name}.json`, import.meta.url), "utf8"));
 
 export const daysInYear = 365;
 export const catalogue = table("demo/catalogue");

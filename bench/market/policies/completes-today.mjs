@@ -17,7 +17,8 @@ export function completesToday({ share, costs }) {
       .map((from) => ({ from, set: setOf(from) }))
       .sort((one, other) => one.set.costMinor - other.set.costMinor);
     for (const { from, set } of priced) {
-      const isThere = (thing) => ledger.things.has(thing) || (offered.has(thing) && open.includes(offered.get(thing)));
+      const isThere = (thing) =>
+        ledger.things.has(thing) || (offered.has(thing) && open.includes(offered.get(thing)));
       if (Object.values(from).every(isThere)) buySet(set.listings, from.head.head);
     }
     buildAll(ledger, day);

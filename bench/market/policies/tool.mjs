@@ -1,5 +1,6 @@
 import { judgeDeal, planBench, rules, solvePlan } from "../../../packages/core/dist/index.js";
 import { asSighting, writtenBefore } from "../before.mjs";
+import { makesClub } from "../fit.mjs";
 import { gripMinor } from "../ledger.mjs";
 import { asAsked, asEvidence, asListing, asParts, dateOf } from "../words.mjs";
 import { sellOff } from "./bench-pairs.mjs";
@@ -100,7 +101,9 @@ export function toolPolicy({ seed, catalogue, reference, costs, solver, report =
       ...{ hours: "at-own-rate", leastPerHourMinor: null },
     };
     const options = { seconds: 5, relativeGap: 0.001, now: () => performance.now() };
-    const plan = await planBench({ ...worldNow(day, ledger), wishes }, (model) => solvePlan(model, solver, options));
+    const plan = await planBench({ ...worldNow(day, ledger), wishes }, (model) =>
+      solvePlan(model, solver, options),
+    );
     report({ day, plan });
     for (const action of plan.actions) {
       if (action.do === "build") buildAs(action, day, ledger);
@@ -112,15 +115,21 @@ export function toolPolicy({ seed, catalogue, reference, costs, solver, report =
   function buildAs({ parts }, day, ledger) {
     const [head, shaft] = ["head", "shaft"].map((kind) => thingWith(ledger, kind, parts));
     const from = { head, shaft, ...(shaft.adapter ? {} : { adapter: thingWith(ledger, "adapter", parts) }) };
-    if (ledger.canBuild(from)) ledger.build(from, day);
+    const fitted = shaft.adapter ?? from.adapter?.adapter;
+    // What the plan takes for a club and the market does not stays on the bench.
+    if (fitted && makesClub(head.head, shaft.shaft, fitted) && ledger.canBuild(from)) ledger.build(from, day);
+    else report({ day, unbuilt: from });
   }
 
   function sellAs({ parts }, day, ledger) {
     if (parts.some((id) => id.startsWith("box-grip"))) return;
     const kinds = ["head", "shaft", "adapter"];
     const thing = kinds.map((kind) => thingWith(ledger, kind, parts)).find(Boolean);
-    const isPiece = thing.head && thing.shaft && !(parts.includes(thing.head.id) && parts.includes(thing.shaft.id));
-    const sold = isPiece ? ledger.part(thing).find((piece) => kinds.some((kind) => parts.includes(piece[kind]?.id))) : thing;
+    const isPiece =
+      thing.head && thing.shaft && !(parts.includes(thing.head.id) && parts.includes(thing.shaft.id));
+    const sold = isPiece
+      ? ledger.part(thing).find((piece) => kinds.some((kind) => parts.includes(piece[kind]?.id)))
+      : thing;
     sellOff(sold, ledger, day, costs);
   }
 }

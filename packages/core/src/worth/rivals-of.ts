@@ -19,9 +19,7 @@ const sortOfType = {
  */
 export function rivalsOf(thing: OfferedThing, want: Want, context: DealContext): number {
   const own = new Set(thing.parts.map(({ id }) => id));
-  const others = [...context.parts.values()].filter(
-    ({ id }) => !own.has(id) && !context.isOffered(id),
-  );
+  const others = [...context.parts.values()].filter(({ id }) => !own.has(id) && !context.isOffered(id));
   if (want.kind === "shaft") return countOf(others, (part) => isRivalHead(part, want, context));
   if (want.kind === "head") return countOf(others, (part) => isRivalShaft(part, thing, context));
   if (want.kind === "adapter") return countOf(others, (part) => isRivalBareShaft(part, thing, context));
