@@ -156,7 +156,8 @@ describe("POST /api/judge for the stored bench", () => {
   it("judges a listing without words, and a sighting of the log again", async () => {
     const app = await withMarket();
     const listing = { ...headListing, postage: "collection-only" };
-    const first = await judge(app, { listing });
+    expect((await judge(app, { listing })).body.sighting).toBeNull();
+    const first = await judge(app, { listing, log: true });
     expect(first.body.sighting).toMatchObject({ text: "", read: listing });
     await ask(app, "PATCH", `/api/sightings/${first.body.sighting.id}`, {
       note: "asked twice",
@@ -216,7 +217,7 @@ describe("POST /api/judge for the stored bench", () => {
     expect(basis.map(({ evidence }: { evidence: string }) => evidence)).not.toContain("p4");
   });
 
-  it("takes the same words on the same day for the same listing", async () => {
+  it("takes the same words for the same listing, first seen when it was first seen", async () => {
     const app = await withMarket();
     const first = (await judge(app, { text: words })).body.sighting;
     const second = (await judge(app, { text: words, listing: headListing })).body.sighting;
@@ -224,9 +225,14 @@ describe("POST /api/judge for the stored bench", () => {
     const pastedAgain = (await judge(app, { text: words })).body;
     expect(pastedAgain.listing).toEqual(headListing);
     expect((await judge(app, { text: words, log: false })).body.listing).toEqual(second.read);
-    await judge(app, { text: words, today: "2026-11-26" });
+    const dayAfter = (await judge(app, { text: words, today: "2026-11-26" })).body.sighting;
+    expect(dayAfter).toMatchObject({ id: first.id, seenOn: "2026-11-25" });
     await judge(app, { text: `${words}!` });
-    expect(await logOf(app)).toHaveLength(3);
+    expect(await logOf(app)).toHaveLength(2);
+    await ask(app, "PATCH", `/api/sightings/${first.id}`, { outcome: "gone" });
+    const anew = (await judge(app, { text: words, today: "2026-12-20" })).body.sighting;
+    expect(anew).toMatchObject({ seenOn: "2026-12-20", outcome: "open" });
+    expect(anew.id).not.toBe(first.id);
   });
 
   it("logs nothing where that is not wanted", async () => {

@@ -67,6 +67,14 @@ describe("seenForWant", () => {
     expect(count).toBe(0);
   });
 
+  it("counts the same words once, at the price they were first read with, and listings without words each", () => {
+    const said = (on: string, price: number, text: string) => ({ ...seenOn(on, at(price)), text });
+    const twice = [said("2026-11-19", 1400, "A, 14 euros"), said("2026-11-18", 1500, "A, 14 euros")];
+    expect(seen(...twice)).toMatchObject({ count: 1, pricesMinor: [1500] });
+    expect(seen(...twice, said("2026-11-20", 1300, "B"))).toMatchObject({ count: 2 });
+    expect(seen(said("2026-11-18", 900, ""), said("2026-11-19", 900, ""))).toMatchObject({ count: 2 });
+  });
+
   it("is the same in whatever order the sightings come", () => {
     const all = [1500, 700, 1100].map((price, at_) => seenOn(`2026-11-1${at_}`, at(price)));
     expect(seen(...all.toReversed())).toEqual(seen(...all));

@@ -20,7 +20,8 @@ const weeksBetween = (from: string, to: string) =>
 
 /**
  * What the log of sightings says of a want. The watch began with the first sighting of anything; one price is the asking
- * price of a listing for that thing alone, or the price that the words give it.
+ * price of a listing for that thing alone, or the price that the words give it. The same words count once, when they were
+ * first seen, however often they are in the log.
  */
 export function seenForWant(
   want: Want,
@@ -31,7 +32,7 @@ export function seenForWant(
 ): SeenForWant {
   const past = sightings.filter(({ seenOn }) => seenOn <= today);
   const first = past.map(({ seenOn }) => seenOn).sort()[0] ?? today;
-  const hits = past.flatMap(({ listing }) => {
+  const hits = firstOfSameWords(past).flatMap(({ listing }) => {
     if (listing.intent === "wanted") return [];
     const items = listing.items.filter((item) => answersWant(item, finder.byId(item.modelId), want));
     return items.map((item) => ({ item, listing }));
@@ -45,3 +46,14 @@ export function seenForWant(
   const sorted = pricesMinor.sort((one, other) => one - other);
   return { count: hits.length, weeks: weeksBetween(first, today), pricesMinor: sorted };
 }
+
+function firstOfSameWords(sightings: readonly Sighting[]): Sighting[] {
+  const first = new Map<string, Sighting>();
+  for (const sighting of sightings) {
+    const known = first.get(sighting.text);
+    if (!known || placeOf(sighting) < placeOf(known)) first.set(sighting.text, sighting);
+  }
+  return sightings.filter((sighting) => sighting.text.trim() === "" || first.get(sighting.text) === sighting);
+}
+
+const placeOf = ({ seenOn, id }: Sighting) => `${seenOn} ${id}`;

@@ -19,6 +19,7 @@ export interface JudgeRequest extends WorldRequest {
   readonly sighting?: string;
   readonly roundTripKm?: number;
   readonly place?: string;
+  /** Whether it goes into the log; where left out, words and sightings do, and a listing without words does not. */
   readonly log?: boolean;
 }
 
@@ -40,7 +41,7 @@ interface Heard {
 /** What a listing is worth to the stored bench, or to one that is given; a listing judged for the stored bench goes into the log. */
 export function judgeListing(tools: WorldTools, request: JudgeRequest): Outcome<Judged> {
   const today = request.today ?? tools.today();
-  const heard = hear(tools, request, today);
+  const heard = hear(tools, request);
   if (!heard.ok) return heard;
   const world = worldOf(tools, request, "The listing cannot be judged from this");
   if (!world.ok) return world;
@@ -59,7 +60,7 @@ export function judgeListing(tools: WorldTools, request: JudgeRequest): Outcome<
   return logged.ok ? done({ deal, listing, sighting: logged.value }) : logged;
 }
 
-function hear(tools: WorldTools, request: JudgeRequest, today: string): Outcome<Heard> {
+function hear(tools: WorldTools, request: JudgeRequest): Outcome<Heard> {
   const { text, listing, sighting: id } = request;
   const isOne = id === undefined ? text !== undefined || listing !== undefined : text === undefined;
   if (!isOne) {
@@ -70,7 +71,7 @@ function hear(tools: WorldTools, request: JudgeRequest, today: string): Outcome<
   if (id !== undefined) return storedSighting(tools.bench, id, listing);
   if (text === undefined) return done({ text: "", read: listing as Listing, listing: listing as Listing });
   const read = readListing(text, readyFor(tools, request));
-  const sighting = isLogged(request) ? sameToday(tools.bench, text, today) : undefined;
+  const sighting = isLogged(request) ? sameWords(tools.bench, text) : undefined;
   return done({ text, read, listing: listing ?? correctionOf(sighting) ?? read, sighting });
 }
 
@@ -91,16 +92,16 @@ function readyFor({ models }: WorldTools, { catalogue }: JudgeRequest): ReadyCat
   return catalogue ? models.readyOnly(catalogue) : models.ready();
 }
 
-/** The same words on the same day are the same listing, judged again. */
-function sameToday(bench: Bench, text: string, today: string): Sighting | undefined {
-  return bench.sightings
-    .all()
-    .findLast((one) => one.outcome === "open" && one.seenOn === today && one.text === text);
+/** The same words on any day are the same listing, judged again, as long as nothing has become of it. */
+function sameWords(bench: Bench, text: string): Sighting | undefined {
+  if (text.trim() === "") return undefined;
+  return bench.sightings.all().findLast((one) => one.outcome === "open" && one.text === text);
 }
 
 /** Only what is judged for the stored bench goes into the log. */
 function isLogged(request: JudgeRequest): boolean {
-  return request.log !== false && givenBench(request) === undefined;
+  const { text, sighting, log: wanted = text !== undefined || sighting !== undefined } = request;
+  return wanted && givenBench(request) === undefined;
 }
 
 function log(
