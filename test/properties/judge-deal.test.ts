@@ -51,7 +51,9 @@ const money = fc.record({
   amountMinor: fc.nat(40_000),
   currency: fc.constantFrom("EUR", "EUR", "USD", "JPY", "XAU"),
 });
-const faults = fc.uniqueArray(fc.constantFrom(...faultNames), { maxLength: 2 });
+const faults: fc.Arbitrary<ListingItem["faults"]> = fc.uniqueArray(fc.constantFrom(...faultNames), {
+  maxLength: 2,
+});
 
 /** Anything that a listing may say of one of its items. */
 const anyItem: fc.Arbitrary<ListingItem> = fc.record({
@@ -84,7 +86,7 @@ const anyItem: fc.Arbitrary<ListingItem> = fc.record({
   adapterFamily: orNull(fc.constantFrom("Quillon 2", "Quillon 1", "Tarnlock", "Brackwater")),
   cover: orNull(fc.boolean()),
   wrench: orNull(fc.boolean()),
-  faults: fc.oneof({ weight: 3, arbitrary: fc.constant([]) }, faults),
+  faults: fc.oneof({ weight: 3, arbitrary: fc.constant<ListingItem["faults"]>([]) }, faults),
   deniedFaults: faults,
   price: fc.option(money, { nil: null, freq: 1 }),
 });
