@@ -260,6 +260,26 @@ describe("costs", () => {
     expect(twice.body.error.refusals[0]).toMatchObject({ field: "feeTables.1.id", got: '"auction"' });
   });
 
+  it("take another currency with what the old one is worth in it, and convert what is left of the old", async () => {
+    const app = await testApp();
+    const first = (await ask(app, "GET", "/api/costs")).body;
+    const refused = await ask(app, "PUT", "/api/costs", { currency: "GBP", perKmMinor: 30 });
+    expect(refused).toMatchObject({
+      status: 400,
+      body: { error: { refusals: [{ field: "currency", expected: expect.stringContaining("rates.EUR") }] } },
+    });
+    expect((await ask(app, "GET", "/api/costs")).body).toEqual(first);
+    const change = { currency: "GBP", rates: { EUR: 0.8 }, perKmMinor: 30 };
+    const { body } = await ask(app, "PUT", "/api/costs", change);
+    const inPounds = (minor: number) => Math.round(minor * 0.8);
+    expect(body).toMatchObject({ ...change, hourValueMinor: inPounds(first.hourValueMinor) });
+    expect(body.feeTables[0].fixedMinor).toBe(inPounds(first.feeTables[0].fixedMinor));
+    expect(body.services.map(({ priceMinor }: { priceMinor: number }) => priceMinor)).toEqual(
+      first.services.map(({ priceMinor }: { priceMinor: number }) => inPounds(priceMinor)),
+    );
+    expect(body.parcels).toEqual(first.parcels);
+  });
+
   it("keep the currency that the books are in, unless a rate is typed in", async () => {
     const app = await testApp();
     await ask(app, "POST", "/api/books", entry);

@@ -5,6 +5,11 @@ export const entryTypes = ["buy", "sale", "fee", "postage", "trip", "material", 
 
 /** What was expected of a club or a part when it was bought: kept so that the books can tell how far to trust it. */
 export const expectationSchema = z.strictObject({
+  /** Of the amounts; the bench's at that time. Not known of what was written down before it was kept. */
+  currency: z
+    .string()
+    .regex(/^[A-Z]{3}$/)
+    .optional(),
   priceMinor: z.number().int(),
   lowMinor: z.number().int(),
   highMinor: z.number().int(),

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Entry } from "./entry.ts";
-import { outcomeTrust } from "./outcome-trust.ts";
+import { type ConvertedEntry, outcomeTrust as trustIn } from "./outcome-trust.ts";
+
+const outcomeTrust = (entries: readonly ConvertedEntry[]) => trustIn(entries, "EUR");
 
 function sale(id: string, amountMinor: number, other: Partial<Entry> = {}) {
   const expected = { priceMinor: 10_000, lowMinor: 7000, highMinor: 14_000, daysToSell: 20 };
@@ -60,5 +62,18 @@ describe("outcomeTrust", () => {
       pricesInside: 0,
       priceBias: null,
     });
+  });
+
+  it("leaves out what was expected in another currency, and what may have been", () => {
+    const expected = { priceMinor: 10_000, lowMinor: 7000, highMinor: 14_000 };
+    const inEuros = sale("euros", 9000, { expected: { ...expected, currency: "EUR" } });
+    const inPounds = sale("pounds", 9000, { expected: { ...expected, currency: "GBP" } });
+    const rowsOf = (...entries: ConvertedEntry[]) => outcomeTrust(entries).rows.map(({ entry }) => entry);
+    expect(rowsOf(inEuros, inPounds, sale("unsaid", 9000))).toEqual(["euros", "unsaid"]);
+    const paidInPounds = sale("bought", -900, {
+      type: "buy",
+      amount: { amountMinor: -800, currency: "GBP" },
+    });
+    expect(rowsOf(inEuros, inPounds, sale("unsaid", 9000), paidInPounds)).toEqual(["euros"]);
   });
 });

@@ -42,9 +42,15 @@ function ratio(outcome: number | null, expected: number | null): number[] {
   return outcome !== null && expected !== null && outcome > 0 && expected > 0 ? [outcome / expected] : [];
 }
 
-/** Sales set against what was expected of them, in the bench's currency, so that the user sees how far to trust the estimates. */
-export function outcomeTrust(entries: readonly ConvertedEntry[]): OutcomeTrust {
+/**
+ * Sales set against what was expected of them, in the bench's currency, so that the user sees how far to trust the estimates.
+ * What was expected in another currency is left out; so is what does not say in which, where the books know more than one.
+ */
+export function outcomeTrust(entries: readonly ConvertedEntry[], currency: string): OutcomeTrust {
+  const isOneCurrency = entries.every(({ entry }) => entry.amount.currency === currency);
+  const presumed = isOneCurrency ? currency : undefined;
   const rows = entries
+    .filter(({ entry }) => (entry.expected?.currency ?? presumed) === currency)
     .map(rowOf)
     .filter((row) => row !== null)
     .sort((one, other) => (keyOf(one) < keyOf(other) ? -1 : 1));

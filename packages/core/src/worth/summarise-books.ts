@@ -82,7 +82,7 @@ export function summariseBooks(entries: readonly Entry[], costs: BooksSettings):
     byClub: byClub.map(([club, line]) => ({ club, ...line })),
     byMonth: byMonth.map(([month, line]) => ({ month, ...line })),
     byYear: byYear.map(([year, line]) => ({ year, ...line })),
-    trust: outcomeTrust(converted),
+    trust: outcomeTrust(converted, costs.currency),
     unconverted,
   };
 }

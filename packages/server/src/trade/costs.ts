@@ -2,11 +2,15 @@ import type { CostSettings, Refusal } from "@ferrule/core";
 import { rateRefusals } from "../bench/rates.ts";
 import { done, type Outcome, problem } from "../errors.ts";
 import type { Tables } from "../store/tables.ts";
+import { inCurrency } from "./in-currency.ts";
 
 /** Everything about money that the user decides: as first given until it is changed. */
 export interface Costs {
   read(): CostSettings;
-  /** Changes what is named at the top level, and leaves the rest. */
+  /**
+   * Changes what is named at the top level, and leaves the rest; with another currency the amounts that are left are converted
+   * at the rate that comes with it for the old one.
+   */
   change(part: Partial<CostSettings>): Outcome<CostSettings>;
 }
 
@@ -16,13 +20,35 @@ export function openCosts(tables: Tables, first: CostSettings): Costs {
     read,
     change: (part) =>
       tables.together(() => {
-        const costs = { ...read(), ...part };
+        const before = read();
+        const unrated = unratedRefusals(before, part);
+        if (unrated.length > 0) return problem("bad-request", "The costs were not changed", unrated);
+        const costs = { ...left(before, part), ...part };
         const refusals = [...costsRefusals(costs), ...currencyRefusals(tables, costs)];
         if (refusals.length > 0) return problem("bad-request", "The costs were not changed", refusals);
         tables.costs.write(costs);
         return done(costs);
       }),
   };
+}
+
+/** Amounts of the old currency cannot stand under the new one as they are. */
+function unratedRefusals(
+  { currency: old }: CostSettings,
+  { currency = old, rates }: Partial<CostSettings>,
+): Refusal[] {
+  if (currency === old || rates?.[old] !== undefined) return [];
+  const expected = `${old}, or with it rates.${old}, how much ${currency} one ${old} is worth: the costs are amounts of ${old}`;
+  return [{ field: "currency", got: JSON.stringify(currency), expected }];
+}
+
+function left(
+  before: CostSettings,
+  { currency = before.currency, rates }: Partial<CostSettings>,
+): CostSettings {
+  return currency === before.currency
+    ? before
+    : inCurrency(before, currency, rates?.[before.currency] as number);
 }
 
 /** What the schema cannot see: the place where the user sells has to be one of the fee tables. */

@@ -25,5 +25,11 @@ export function expectationOf(
   const resale = subject && estimateResale(subject, evidence, costs, today);
   if (!resale?.known) return undefined;
   const { valueMinor: priceMinor, lowMinor, highMinor, daysToSell } = resale;
-  return { priceMinor, lowMinor, highMinor, ...(daysToSell ? { daysToSell: daysToSell.value } : {}) };
+  return {
+    currency: costs.currency,
+    priceMinor,
+    lowMinor,
+    highMinor,
+    ...(daysToSell ? { daysToSell: daysToSell.value } : {}),
+  };
 }

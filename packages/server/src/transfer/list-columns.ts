@@ -65,6 +65,7 @@ export const entryColumns = listColumns({
   km: "number",
   minutes: "number",
   daysToSell: "number",
+  "expected.currency": "text",
   "expected.priceMinor": "number",
   "expected.lowMinor": "number",
   "expected.highMinor": "number",
