@@ -17,8 +17,8 @@ const reference = {
   cautions: table("reference/cautions"),
 } as Reference;
 
-const demoBench = table("demo/bench") as Bench;
-const demoCatalogue = table("demo/catalogue") as CatalogueModel[];
+export const demoBench = table("demo/bench") as Bench;
+export const demoCatalogue = table("demo/catalogue") as CatalogueModel[];
 
 /** A judgement at plain costs; the bench is empty unless it is given. */
 export function dealInput(listing: Listing, other: Partial<DealInput> = {}): DealInput {
