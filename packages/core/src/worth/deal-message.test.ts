@@ -1,6 +1,9 @@
 import { expect, it } from "vitest";
 import type { DealQuestion } from "./deal.ts";
-import { dealMessage } from "./deal-message.ts";
+import { dealMessage as messageFor } from "./deal-message.ts";
+
+const dealMessage = (title: string, questions: readonly DealQuestion[]) =>
+  messageFor(title, questions, "ask-first");
 
 const asked = (to: DealQuestion["to"], text: string): DealQuestion => ({
   to,
@@ -31,4 +34,8 @@ it("asks the first six of many", () => {
   const many = Array.from({ length: 9 }, (_, at) => asked("seller", `Question ${at + 1}?`));
   const lines = dealMessage("head", many).split("\n");
   expect(lines.slice(1, -1)).toEqual(many.slice(0, 6).map(({ text }) => `- ${text}`));
+});
+
+it("is empty where the listing is to be left, whatever there is to ask", () => {
+  expect(messageFor("head", [asked("seller", "Any dents?")], "leave")).toBe("");
 });

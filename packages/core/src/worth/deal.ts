@@ -114,7 +114,7 @@ export interface Deal {
   readonly best: Way;
   readonly items: readonly DealItem[];
   readonly questions: readonly DealQuestion[];
-  /** The seller's questions as one polite message; empty where there is none. */
+  /** The seller's questions as one polite message; empty where there is none, and where the verdict is to leave it. */
   readonly message: string;
   /** Reasons for care, in neutral words. */
   readonly cares: readonly DealReason[];

@@ -301,6 +301,15 @@ describe("a judgement", () => {
     expect([deal.verdict, deal.questions, deal.message]).toEqual(["leave", [], ""]);
   });
 
+  it("asks no price of somebody who gives it away, and has no message for what is to be left", () => {
+    const fields = (said: object) => judge(head, said).questions.map(({ field }) => field);
+    expect(fields({})).toContain("asking");
+    expect(fields({ asking: euros(0) })).not.toContain("asking");
+    const dear = judge(head, { asking: euros(90_000) });
+    expect([dear.verdict, dear.message]).toEqual(["leave", ""]);
+    expect(dear.questions.some(({ to }) => to === "seller")).toBe(true);
+  });
+
   it("says how many of many are counted", () => {
     expect(judge({ ...head, quantity: 100 }).notices).toContain("Of 100 alike, 60 are counted.");
   });

@@ -99,7 +99,7 @@ function dealOf(input: DealInput, desk: Desk): Deal {
     best: bestOf(alternatives),
     items: dealItems(things, desk.candidates, context),
     questions,
-    message: dealMessage(titleOf(input), questions),
+    message: dealMessage(titleOf(input), questions, verdict.verdict),
     cares,
     notices: noticesOf(desk),
   };
