@@ -58,7 +58,7 @@ function judgedRow(row: BatchRow, currency: string): TemplateResult {
       ${sighting === null ? html`<strong>${title}</strong>` : html`<a href=${hrefs.listing(sighting)}>${title}</a>`}
       ${problem === null ? "" : html`<p class="refusal">✕ ${problem}</p>`}
       <div class="row">${verdict ? renderVerdict(row, currency) : ""}${hits.length > 0 ? html`<a class="hit-count" href="/watch" aria-label="${countText(hits.length, "hit")} on the watchlist: ${title}">${countText(hits.length, "hit")}</a>` : ""}</div>
-      <p class="small soft">${asking ? `asked ${moneyText(asking.amountMinor, asking.currency)}` : "no price asked"} · listing ${row.row} of the text</p>
+      <p class="small soft">${asking ? `asked ${moneyText(asking.amountMinor, asking.currency)}` : "no price asked"} · listing ${row.row + 1} of the text</p>
     </div>
     <p class="net">${netMinor === null ? html`<span class="soft">${verdict ? "No gain known" : "Not judged yet"}</span>` : html`<span class="small soft">brings</span> <strong>${moneyText(netMinor, currency)}</strong>`}</p>`;
 }

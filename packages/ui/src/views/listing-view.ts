@@ -15,6 +15,7 @@ import "../components/deal-mark.ts";
 import { dealItem, dealItemStyles } from "../components/deal-item.ts";
 import type { ListingFacts } from "../components/listing-facts.ts";
 import "../components/listing-facts.ts";
+import { listingHits } from "../components/listing-hits.ts";
 import { markedWords, markedWordsStyles } from "../components/marked-words.ts";
 import "../components/outcome-box.ts";
 import type { PriceNote } from "../components/price-note.ts";
@@ -39,6 +40,7 @@ import {
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 import { type JudgeReply, tradeApi } from "../trade-api.ts";
+import { watchApi } from "../watch-api.ts";
 import { dealSentence } from "../words/deal-sentence.ts";
 import { outcomeWords, wayWords } from "../words/deal-words.ts";
 import { listingTitle } from "../words/listing-title.ts";
@@ -101,6 +103,7 @@ export class ListingView extends LitElement {
   declare private seen: string | undefined;
   #turn = 0;
   #soon: ReturnType<typeof setTimeout> | undefined;
+  readonly #hits = new Fetched(this, () => watchApi.hits());
   readonly #all: Fetched<Loaded> = new Fetched<Loaded>(this, () => this.#load());
 
   constructor() {
@@ -145,6 +148,7 @@ export class ListingView extends LitElement {
         ${this.renderWords(sighting, listing)}
         <div class="stack side">
           ${this.deal && this.deal.questions.length > 0 ? this.renderQuestions(this.deal, loaded) : ""}
+          ${listingHits(this.#hitsHere(), currency)}
           ${this.renderWhere()}
           <section class="ticket" aria-labelledby="became"><h2 id="became">What became of it</h2>
             <ferrule-outcome-box .sighting=${sighting} .currency=${currency}></ferrule-outcome-box></section>
@@ -353,6 +357,14 @@ export class ListingView extends LitElement {
     if (turn !== this.#turn) return;
     Object.assign(this, answer);
     this.judging = false;
+    await this.#hits.again();
+  }
+
+  #hitsHere() {
+    const { state } = this.#hits;
+    return state.is === "ready"
+      ? state.value.hits.filter(({ sighting }) => sighting === this.sightingId)
+      : [];
   }
 
   /** One call both keeps the correction and judges it. */

@@ -17,7 +17,7 @@ import { emptyNote, whenReady } from "../components/state-notes.ts";
 import type { News } from "../events.ts";
 import { Fetched } from "../fetched.ts";
 import { moneyText } from "../format/money.ts";
-import { LatestAnswer } from "../latest-answer.ts";
+import { type Ask, LatestAnswer } from "../latest-answer.ts";
 import { boughtParts, clubRoles } from "../plan/club-roles.ts";
 import { type PlanJob, type PlanWishes, planApi, searchForPlan } from "../plan-api.ts";
 import { baseStyles } from "../styles/base-styles.ts";
@@ -29,7 +29,9 @@ import { planStyles } from "./plan-styles.ts";
 
 /** Time for a slider to move on before a plan is asked for. */
 const pauseMs = 120;
-const quickSeconds = 2;
+/** A plan for the eye that follows a slider, and the time it is then looked at for where that was too short. */
+const quickSeconds = 1;
+const fairSeconds = 6;
 const longSeconds = 60;
 const clubsShown = 24;
 
@@ -97,7 +99,7 @@ export class PlanView extends LitElement {
         <section class="ticket sum ${isAsking ? "asking" : ""}" aria-labelledby="sum" aria-busy=${isAsking}>
           <h2 id="sum">In sum</h2>
           ${trouble ? html`<p class="refusal" role="alert">✕ ${trouble} <button @click=${this.#askNow}>Try again</button></p>` : ""}
-          <p class="small soft" role="status">${isAsking ? "Working out the plan …" : plan ? `This plan brings ${moneyText(plan.netMinor, plan.currency)}.` : ""}</p>
+          <p class="small soft" role="status">${isAsking ? (plan ? "Looking for a better plan …" : "Working out the plan …") : plan ? `This plan brings ${moneyText(plan.netMinor, plan.currency)}.` : ""}</p>
           ${plan ? planFigures(plan) : ""}
           ${plan && this.wishes ? this.renderAgainstFirst(plan, this.wishes) : ""}
           ${plan?.stopped && !isAsking ? html`<button @click=${this.#searchLonger}>Search for longer</button>` : ""}
@@ -210,15 +212,24 @@ export class PlanView extends LitElement {
     );
   };
 
-  /** A plan without limits says how far the sliders have to reach. */
-  #question(wishes: PlanWishes): (signal: AbortSignal) => Promise<Plan> {
-    return async (signal) => {
-      const plan = await planApi.plan(wishes, quickSeconds, signal);
-      this.#first ??= { wishes, plan };
-      if (wishes.budgetMinor === null) this.topBudgetMinor = Math.max(this.topBudgetMinor, plan.outlayMinor);
-      if (wishes.minutes === null) this.topMinutes = Math.max(this.topMinutes, plan.minutes);
+  /** A plan that could be better is shown for the time being, and looked at again. */
+  #question(wishes: PlanWishes): Ask<Plan> {
+    return async (signal, show) => {
+      const quick = await planApi.plan(wishes, quickSeconds, signal);
+      this.#note(wishes, quick);
+      if (!quick.stopped) return quick;
+      show(quick);
+      const plan = await planApi.plan(wishes, fairSeconds, signal);
+      this.#note(wishes, plan);
       return plan;
     };
+  }
+
+  /** A plan without limits says how far the sliders have to reach. */
+  #note(wishes: PlanWishes, plan: Plan): void {
+    if (!this.#first || this.#first.wishes === wishes) this.#first = { wishes, plan };
+    if (wishes.budgetMinor === null) this.topBudgetMinor = Math.max(this.topBudgetMinor, plan.outlayMinor);
+    if (wishes.minutes === null) this.topMinutes = Math.max(this.topMinutes, plan.minutes);
   }
 }
 
