@@ -27,9 +27,10 @@ describe.each(corpusNames)("%s.jsonl", (name) => {
       }
   });
 
-  it("has ten or more of every field", () => {
+  // Two of the files are the halves of one, which had ten of each.
+  it("has five or more of every field", () => {
     const same = readCorpus(name).map(({ expect: facts }) => ({ expected: facts, got: facts }));
-    const few = scoreReadings(same).fields.filter(({ instances }) => instances < 10);
+    const few = scoreReadings(same).fields.filter(({ instances }) => instances < 5);
     expect(few.map(({ field, instances }) => `${field}: ${instances}`)).toEqual([]);
   });
 });

@@ -41,7 +41,7 @@ const writtenSchema = z.strictObject({
 const textOf = (path: string) => readFileSync(new URL(path, import.meta.url), "utf8");
 
 /** The files of the corpus: those that the reader is tuned on, and the one that stays closed meanwhile. */
-export const tuningNames = ["tuning", "tuning-more", "tuning-third"] as const;
+export const tuningNames = ["tuning", "tuning-more", "tuning-third", "tuning-fourth"] as const;
 export const corpusNames = [...tuningNames, "held-out"] as const;
 export type CorpusName = (typeof corpusNames)[number];
 

@@ -64,7 +64,11 @@ export function addAccessory(state: State, current: ItemDraft, anchor: Anchor) {
     !accessories.has(current.kind) ||
     (current.kind === "adapter" && kind === "wrench" && (cues.joined || cues.included));
   const on = kind === "adapter" && cues.included;
-  const priced = cues.priced && current.own && (cues.listed || cues.lineStart) && !on;
+  // "Driver with cover and tool £190" prices the driver; "shaft £40, tool £5" each of the two.
+  const pricedBefore = state.money.some(
+    ({ start, role }) => role === "asking" && start >= current.first && start < anchor.start,
+  );
+  const priced = cues.priced && pricedBefore && (cues.listed || cues.lineStart) && !on;
   const counted = (cues.counted || quantityAt(state, anchor, current.last) !== null) && !cues.joined;
   const apart =
     (cues.numbered && !on) || cues.another || priced || (counted && !cues.described && !cues.included);
@@ -94,7 +98,7 @@ function addHeadBeside(state: State, current: ItemDraft, anchor: Anchor) {
   const qualifies =
     phrase !== null && !phrase.part && name === null && !(cues.priced && current.own) && !cues.listed;
   if (qualifies && current.kind !== "cover") return absorb(state, current, anchor, phrase.type);
-  begin(state, anchor);
+  beginOrRepeat(state, anchor);
 }
 
 /** A head or a club: the same thing said again, its head spoken of, or the next thing. */

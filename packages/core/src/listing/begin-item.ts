@@ -106,6 +106,7 @@ export function startsAgain(state: State, current: ItemDraft, anchor: Anchor): b
 function namedBefore(state: State, anchor: Anchor): ItemDraft | undefined {
   const { cues, phrase } = anchor;
   if (!phrase || !cues.pricedClose) return undefined;
+  const bare = phrase.part && phrase.type === null;
   const model = anchor.name?.models;
   return state.items
     .slice(0, -1)
@@ -113,7 +114,7 @@ function namedBefore(state: State, anchor: Anchor): ItemDraft | undefined {
       (item) =>
         !item.own &&
         (item.kind === anchor.kind || (isHeadLike(item.kind) && isHeadLike(anchor.kind))) &&
-        item.type === phrase.type &&
+        (bare ? item.kind === anchor.kind : item.type === phrase.type) &&
         item.numberSaid === numberAt(state, anchor) &&
         (!model || modelNameOf(item)?.models.some((one) => model.includes(one)) === true),
     );

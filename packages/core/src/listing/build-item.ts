@@ -1,3 +1,4 @@
+import { eitherNames, isEither } from "./alternatives.ts";
 import type { CatalogueModel } from "./catalogue.ts";
 import { chooseModel } from "./choose-model.ts";
 import type { Stretch } from "./clauses.ts";
@@ -67,14 +68,24 @@ type Said = Exclude<Mention, { field: "fault" }>;
 
 const isSaid = (mention: Mention): mention is Said => mention.field !== "fault";
 
-/** The mention of each field that counts: the first; another that says otherwise makes a doubt. */
+/** The mention of each field that counts: the first, or none of two joined by "or"; one that says otherwise makes a doubt. */
 function settle(mentions: readonly Said[], plain: string): { kept: Said[]; doubts: Doubt[] } {
   const kept = new Map<string, Said>();
+  const open = new Set<string>();
   const doubts: Doubt[] = [];
   for (const mention of mentions) {
     const first = kept.get(mention.field);
     if (!first) kept.set(mention.field, mention);
-    else if (!same(first.value, mention.value)) {
+    else if (!same(first.value, mention.value) && isEither(plain, first, mention)) {
+      open.add(mention.field);
+      const words = plain.slice(first.start, mention.end);
+      doubts.push({
+        field: mention.field,
+        start: first.start,
+        end: mention.end,
+        text: `The words leave open which ${fieldWords[mention.field]} it is: "${words}".`,
+      });
+    } else if (!same(first.value, mention.value)) {
       const words = plain.slice(mention.start, mention.end);
       doubts.push({
         field: mention.field,
@@ -86,7 +97,7 @@ function settle(mentions: readonly Said[], plain: string): { kept: Said[]; doubt
     if (mention.doubt)
       doubts.push({ field: mention.field, start: mention.start, end: mention.end, text: mention.doubt });
   }
-  return { kept: [...kept.values()], doubts };
+  return { kept: [...kept.values()].filter(({ field }) => !open.has(field)), doubts };
 }
 
 /** The faults that are said to be there and those said not to be; one said both ways counts as there. */
@@ -114,10 +125,44 @@ export interface ItemWords {
   readonly mentions: readonly Mention[];
   readonly names: readonly NameFound[];
   readonly plain: string;
+  /** The names that the words say it is a copy of. */
+  readonly copied: ReadonlySet<NameFound>;
+  /** Lofts joined by "or". */
+  readonly openLofts: readonly Stretch[];
+}
+
+/** Doubts about names that say nothing sure, and about lofts of which one holds. */
+function openDoubts({ names, copied, openLofts, plain }: ItemWords, either: ReadonlySet<NameFound>): Doubt[] {
+  const said = ({ start, end }: Stretch) => plain.slice(start, end);
+  return [
+    ...names
+      .filter((name) => copied.has(name))
+      .map((name) => ({
+        field: "model",
+        start: name.start,
+        end: name.end,
+        text: `The words say it is a copy, or not what "${said(name)}" is; its maker and model were left out.`,
+      })),
+    ...[...either].map((name) => ({
+      field: "model",
+      start: name.start,
+      end: name.end,
+      text: `"${said(name)}" is one of several names that the words leave open.`,
+    })),
+    ...openLofts.map((lofts) => ({
+      field: "loftDeg",
+      start: lofts.start,
+      end: lofts.end,
+      text: `The words leave open which loft it is: "${said(lofts)}".`,
+    })),
+  ];
 }
 
 /** Makes an item of what the words say of it. Offsets are those of the prepared words. */
-export function buildItem({ draft, mentions, names, plain }: ItemWords, ready: ReadyCatalogue): BuiltItem {
+export function buildItem(source: ItemWords, ready: ReadyCatalogue): BuiltItem {
+  const { draft, mentions, plain, copied } = source;
+  const either = eitherNames(plain, source.names);
+  const names = source.names.filter((name) => !copied.has(name) && !either.has(name));
   const { kept, doubts } = settle(mentions.filter(isSaid), plain);
   const { asserted, denied } = settleFaults(mentions);
   const values: Partial<ListingItem> = Object.fromEntries(kept.map(({ field, value }) => [field, value]));
@@ -160,5 +205,5 @@ export function buildItem({ draft, mentions, names, plain }: ItemWords, ready: R
         },
       ]
     : [];
-  return { item, at, doubts: [...doubts, ...unsure] };
+  return { item, at, doubts: [...doubts, ...unsure, ...openDoubts(source, either)] };
 }

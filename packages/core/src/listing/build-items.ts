@@ -1,3 +1,4 @@
+import { eitherLofts } from "./alternatives.ts";
 import { assignFacts } from "./assign-facts.ts";
 import { type BuiltItem, buildItem } from "./build-item.ts";
 import type { Stretch } from "./clauses.ts";
@@ -20,6 +21,7 @@ export interface Read {
   readonly intent: Intent | null;
   readonly foreign: readonly Stretch[];
   readonly read: ItemsRead;
+  readonly copied: ReadonlySet<NameFound>;
 }
 
 export const ofShaft: ReadonlySet<string> = new Set(["flex", "shaftMaterial", "shaftMassG", "length"]);
@@ -65,6 +67,7 @@ export function buildItems(
   const facts = assignFacts(sheet, mentions);
   const weaker = assignFacts(sheet, fallbacks);
   const placed = namesByItem(source);
+  const lofts = eitherLofts(masked.plain);
   return read.items.map((draft) => {
     const own = withFallbacks(
       ownMentions(draft, facts.get(draft) ?? [], draft !== read.items[0]),
@@ -76,7 +79,14 @@ export function buildItems(
       (one, other) => one.start - other.start,
     );
     return buildItem(
-      { draft, mentions: [...own, ...typeOfFit(draft, read)], names: allNames, plain: source.words.text },
+      {
+        draft,
+        mentions: [...own, ...typeOfFit(draft, read)],
+        names: allNames,
+        plain: source.words.text,
+        copied: source.copied,
+        openLofts: lofts.filter(({ start }) => itemsAbout(read.items, start).includes(draft)),
+      },
       ready,
     );
   });

@@ -16,7 +16,7 @@ export type Damage =
   | "split";
 
 const crack =
-  "(?:(?:haar)?risse?|(?:haar)?scheur(?:tje)?s?|(?:har)?sprickor|sprekk(?:er)?|revner?|cracks?|cracked|crackd|cracs|craks?|haarrisse?|fractures?|fractured|riss|risse|gerissen|gebrochen|fissures?|fissuree?|felee?|grietas?|agrietad[oa]|crepe|crepa|scheur(?:tje)?s?|spricka|sprickor)";
+  "(?:hairlines?(?!\\s+(?:cracks?|cracking|fractures?|scratch\\w*|scuffs?|marks?|fissures?|splits?|dents?|lines?|creases?))|(?:haar)?risse?|(?:haar)?scheur(?:tje)?s?|(?:har)?sprickor|sprekk(?:er)?|revner?|cracks?|cracked|crackd|cracs|craks?|haarrisse?|fractures?|fractured|riss|risse|gerissen|gebrochen|fissures?|fissuree?|felee?|grietas?|agrietad[oa]|crepe|crepa|scheur(?:tje)?s?|spricka|sprickor)";
 const scratch = `(?:${withTypos("scratch")}(?:es|ed|s|y)?|scrapes?|scraped|kratzern?|verkratzt|rayures?|raye|aranazos?|araazos|rayaduras?|rayones?|graffi?|kras(?:sen|jes?)?|repor|repa|ripe?r|skrammer|ridser?|eraflures?|griffures?|kratzerchen|schrammen?)`;
 const dent =
   "(?:dents?|dints?|dinted|dented|dings?|dinged|dinks?|dinked|dinged-up|dellen?|beulen?|eindellungen|bosses?|chocs?|pocs?|impacts?(?!\\s+(?:tape|sound|feel|area|mark))|coups?(?=\\s+sur)|abolladuras?|golpes?|ammaccatur[ae]|deuk(?:je|en)?s?|bucklor|buckla|bulke?r?|buler?|bosse|enfoncements?|bollos?|dellchen)";

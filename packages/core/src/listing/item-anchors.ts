@@ -250,11 +250,16 @@ function pairNames(plain: string, phrases: readonly NounPhrase[], names: readonl
   });
 }
 
+/** "Brackwater hybrid head": the family that a head takes, which is no adapter for sale. */
+const namesWhatFits = ({ end, family }: NameFound, phrases: readonly NounPhrase[]) =>
+  family !== null && phrases.some(({ start, kind }) => kind === "head" && start >= end && start - end <= 1);
+
 function bareAnchors({ plain, phrases, names, foreign, makerKinds }: ItemSource): Bare[] {
   const nouns = pairNames(plain, phrases, names);
   const paired = new Set(nouns.map(({ name }) => name));
   const alone = names.flatMap((name): Bare[] => {
     const kind = kindOfName(name) ?? kindOfMaker(name, makerKinds);
+    if (kind === "adapter" && namesWhatFits(name, phrases)) return [];
     if (kind === null || paired.has(name) || phrases.some((phrase) => overlaps(phrase, name))) return [];
     return [{ start: name.start, end: name.end, phrase: null, name, kind }];
   });

@@ -1,6 +1,6 @@
 import type { ClubType } from "../parts/part.ts";
 import type { ItemKind } from "./catalogue.ts";
-import { ironSetToWedge } from "./iron-sets.ts";
+import { ironSetToWedge, ironsWithWedges } from "./iron-sets.ts";
 import { findPhrases, type Phrase } from "./phrases.ts";
 import { withTypos } from "./typos.ts";
 import type { Words } from "./words.ts";
@@ -57,7 +57,7 @@ const phrases: readonly Phrase<Noun>[] = [
   ...traps,
   {
     pattern: word(
-      "(?:golf )?head[ -]?(?:covers?|cvrs?|coverr?s?|socks?)|h ?/ ?c(?:overs?)?|hcs?|h\\.c\\.?|covers?(?! (?:the|all|my|your|cost|post))|(?:schlager|driver|kopf|holz|club)?hauben?|capuchons?|couvre[ -]?(?:clubs?|tetes?)|fundas?|hoes(?:je)?|housses?|headcovers?|hedcovers?",
+      "(?:golf )?head[ -]?(?:covers?|cvrs?|coverr?s?|socks?)|h ?/ ?c(?:overs?|s)?|hcs?|h\\.c\\.?|covers?(?! (?:the|all|my|your|cost|post))|(?:schlager|driver|kopf|holz|club)?hauben?|capuchons?|couvre[ -]?(?:clubs?|tetes?)|fundas?|hoes(?:je)?|housses?|headcovers?|hedcovers?",
     ),
     value: noun("cover"),
   },
@@ -108,7 +108,7 @@ const phrases: readonly Phrase<Noun>[] = [
   },
   {
     pattern: word(
-      `(?:f(?:air)?way|fwy|fw) ?(?:woods?|metals?|holz(?:er)?)?s?|fairways?|${typo("fairway")}(?: woods?)?|${clubDigits}[ -]?(?:er )?(?:woods?|w|holz|hlz|fw|fairway(?: woods?)?|metal|bois|\\+ ?w)|(?:wood|w|holz|bois(?: de parcours)?|madera(?: de calle)?|fairway(?: wood)?|fw)[ -]?(?:#|no\\.? ?|nr\\.? ?)?[2-9]|bois(?: de parcours)?|maderas?(?: de calle)?|fairwayholz(?:er)?|holz(?:er)?|trouve|woods|wood(?= heads)`,
+      `(?:f(?:air)?way|fwy|fw) ?(?:woods?|metals?|holz(?:er)?)?s?|fairways?|${typo("fairway")}(?: woods?)?|${clubDigits}[ -]?(?:er )?(?:woods?|w|holz|hlz|fw|fairway(?: woods?)?|metal|bois|\\+ ?w)|(?:wood|w|(?:fairway)?holz|bois(?: de parcours)?|madera(?: de calle)?|fairway(?: wood)?|fw)[ -]?(?:#|no\\.? ?|nr\\.? ?)?[2-9]|bois(?: de parcours)?|maderas?(?: de calle)?|fairwayholz(?:er)?|holz(?:er)?|trouve|woods|wood(?= heads)`,
     ),
     value: noun(null, "fairway"),
   },
@@ -118,6 +118,7 @@ const phrases: readonly Phrase<Noun>[] = [
     ),
     value: noun(null, "hybrid"),
   },
+  { pattern: word(ironsWithWedges), value: noun(null, "iron") },
   { pattern: new RegExp(ironSetToWedge, "gu"), value: noun(null, "iron") },
   { pattern: word(ironRange), value: noun(null, "iron") },
   {

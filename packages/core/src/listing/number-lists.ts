@@ -20,6 +20,11 @@ const patterns = [
     `(?<=(?<![\\p{L}])${nouns}${parts}(?: ?[:(=-] ?|, ?| (?:no\\.?|nos\\.?|numbers?|#) ?| ))${list}(?![\\p{L}\\d°"/%-]|[.]\\d| ?(?:x|deg|inch|"|°|quid|€|£|euro))`,
     "gu",
   ),
+  // "Irons: 5 6 7 8 9 PW".
+  new RegExp(
+    `(?<=(?<![\\p{L}])irons?(?: ?[:(=-] ?|, ?| ))${one}(?: ${one}){2,}(?![\\p{L}\\d°"/%-]|[.,]\\d| ?(?:x|deg|inch|"|°|quid|€|£|euro))`,
+    "gu",
+  ),
   /(?<![\p{L}])the [1-9](?:, the [1-9])*(?:,? and|,) the [1-9](?![\p{L}\d°"/%-]|[.]\d)/gu,
 ];
 

@@ -16,6 +16,8 @@ interface Sum extends MoneyFound {
   readonly money: Money;
 }
 
+type PriceAt = { readonly money: Money; readonly at: Sum };
+
 const isSum = (found: MoneyFound): found is Sum => found.money !== null;
 
 /** The sums that stand with each item; items of one noun share the words, so each has the sum. */
@@ -41,20 +43,22 @@ function pricesOf(
   return prices;
 }
 
+/** Whether prices are in more than one currency: such are never added. */
+const isMixed = (prices: ReadonlyMap<number, PriceAt>) =>
+  new Set([...prices.values()].map(({ money }) => money.currency)).size > 1;
+
 function sumOf(
   items: readonly ItemDraft[],
   prices: ReadonlyMap<number, { money: Money; at: Sum }>,
 ): Money | null {
   const currency = [...prices.values()][0]?.money.currency;
-  if (currency === undefined) return null;
+  if (currency === undefined || isMixed(prices)) return null;
   const amounts = [...prices].map(
     ([place, { money, at }]) =>
       money.amountMinor * (at.role === "each" ? (items[place]?.quantity?.value ?? 1) : 1),
   );
   return { amountMinor: amounts.reduce((total, amount) => total + amount, 0), currency };
 }
-
-type PriceAt = { readonly money: Money; readonly at: Sum };
 
 /** Only what is the price of one: "ten grips £15" prices the ten. */
 const ofOne = (
@@ -88,6 +92,28 @@ export function priceItems(items: readonly ItemDraft[], money: readonly MoneyFou
       askingAt: only,
       prices: new Map([[0, { money: each[0].money, at: each[0] }]]),
       unsure: [],
+    };
+  // "€140, will split at €25 each".
+  const [split] = each;
+  if (
+    split?.split &&
+    each.length === 1 &&
+    only &&
+    !another &&
+    split.money.amountMinor <= only.money.amountMinor
+  )
+    return {
+      asking: only.money,
+      askingAt: only,
+      prices: new Map(items.map((_, place) => [place, { money: split.money, at: split }])),
+      unsure: [],
+    };
+  if (isMixed(prices))
+    return {
+      asking: null,
+      askingAt: null,
+      prices: ofOne(items, prices),
+      unsure: [...prices.values()].map(({ at }) => at),
     };
   const total = prices.size > 0 ? sumOf(items, prices) : null;
   if (total)

@@ -11,7 +11,7 @@ const naming = "(?:[\\w.'\"-]{1,20}\\s+){0,4}?";
 const bringing =
   "(?:w/(?!o\\b)|\\+|inc\\.|incl\\.|inkl\\.|(?:with|c/w|inc|incl|includes|including|included|has|got|plus|mit|inkl|avec|con|med|met|complete\\s+with|comes\\s+with|fitted\\s+with|attached\\s+to)(?![\\w/]))";
 const onIt =
-  "(?:(?:is|are|already|still|currently)\\s+){0,2}(?:fitted|on\\b(?!\\s+(?:request|offer|sale|ebay|order))|attached|installed|included|incl|comes?\\s+with(?!\\s+(?:no|out))|in\\s+place|glued|bonded|epoxied|mounted|montiert|monte|montado|inclus|inklusive|:\\s*yes|yes\\b)";
+  "(?:(?:is|are|already|still|currently)\\s+){0,2}(?:fitted|on\\b(?!\\s+(?:request|offer|sale|order))|attached|installed|included|incl|comes?\\s+with(?!\\s+(?:no|out))|in\\s+place|glued|bonded|epoxied|mounted|montiert|monte|montado|inclus|inklusive|:\\s*yes|yes\\b)";
 const off =
   "(?:(?:is|are|has|have|been|was|already)\\s+){0,3}(?:removed|pulled|off\\b|not\\b|missing|sold|gone|taken\\s+off|entfernt|no\\s+longer|:\\s*(?:no|none))";
 const wanting =

@@ -138,7 +138,7 @@ function surfaceFault(damage: Damage, where: Where | null): Fault | null {
 const saidNone =
   /^\s*(?:[:=?-]?\s*(?:none|nil|nein|non|nee|nej|keine?|keiner|geen|ingen|aucune?|ninguna?|[:=?-]\s*(?:no|0|zero|n\/a))(?=\s*(?:$|[.,;!|\n)]))|-?\s?free\b(?!\s+(?:post|p&p|delivery|shipping))|\bnone\b)/;
 const deniedInside = /\b(?:not|isn't|isnt|aren't|arent|never|hasn't)\b(?! straight)/;
-const assertedAfter = /^\s*(?:on|near|at|to|in|visible)\b/;
+const assertedAfter = /^\s*(?:on|near|at|to|in|visible|an|am|im|auf|unter|sur|en|pa|op)\b/;
 const moreOfList = /^[\s\w]{0,30}(?:,[\s\w]{0,30}){0,3}\b(?:or|nor)\b/;
 
 /** "no dents, scratch on the sole": a thing with its own place after a mere comma states itself. */

@@ -1,6 +1,7 @@
 import type { BuiltItem } from "./build-item.ts";
 import { buildItems, type Read } from "./build-items.ts";
 import type { CatalogueModel } from "./catalogue.ts";
+import { copiedNames } from "./copies.ts";
 import { factReaders } from "./fact-readers.ts";
 import { findNames, type NameFound } from "./find-model.ts";
 import { foreignStretches } from "./foreign-stretches.ts";
@@ -150,7 +151,17 @@ export function readListing(text: string, catalogue: readonly CatalogueModel[] |
     makerKinds: ready.makerKinds,
   });
   const read = { ...found, items: found.items.slice(0, itemsMost) };
-  const source: Read = { words, masked: unpriced, names, money, intent: said?.value ?? null, foreign, read };
+  const copied = copiedNames(words.plain, names);
+  const source: Read = {
+    words,
+    masked: unpriced,
+    names,
+    money,
+    intent: said?.value ?? null,
+    foreign,
+    read,
+    copied,
+  };
   const sets = readIronSets(readable);
   const inSet = ({ field, start }: Mention) =>
     (field === "clubNumber" || field === "clubType") &&

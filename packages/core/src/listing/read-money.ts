@@ -18,6 +18,8 @@ export type MoneyRole =
 export interface MoneyFound {
   /** Whether the words say that this is the price now, after another. */
   readonly now?: boolean;
+  /** Whether it is the price of one, should all together be split up. */
+  readonly split?: boolean;
   readonly role: MoneyRole;
   readonly units: number;
   readonly money: Money | null;
@@ -96,6 +98,9 @@ const priceAfter =
 const unitAfter =
   /^ ?(?:°|deg|grad|g(?![\p{L}])|gr(?![\p{L}])|gm|gram|in(?![\p{L}])|inch|"|'|cm|mm|kg|km|cc|cpm|%|iron|wood|w(?![\p{L}])|h(?![\p{L}])|i(?![\p{L}])|hybrid|yds?|yards?|years?|yrs?|months?|weeks?|days?|hours?|rounds?|holes?|times|mins?|minutes?|miles|driver|heads?|shafts?|grips?|clubs?|adapters?|sleeves?|left|available|of|x(?![\p{L}])|handicap|model|jahre?|ans)/u;
 
+/** Crowns of no said country: a price, and of no said currency. */
+const crowns = /^(?:,-)? ?(?:kr\.?|kroner|kruna|crowns?)(?![\p{L}])/u;
+
 /** "8 for post", "+ 6 p&p". */
 const postedBare =
   /^ ?(?:(?:for|to|extra for) )?(?:post|postage|shipping|p&p|delivery|ship|s\/h)(?: ?(?:$|[.,;)\n])| it)/u;
@@ -110,6 +115,10 @@ const roleBy = (cues: readonly RoleCue[], words: string): MoneyRole | null =>
 
 const nowBefore =
   /(?<![\p{L}])(?:now(?: only| just| down to| at)?|reduced to|down to|dropped to|jetzt|nu|maintenant|ahora) ?[:=]? ?$/u;
+
+/** Words by which the price of each is that of one sold apart from the rest. */
+const splitBefore =
+  /(?<![\p{L}])(?:split(?:ting)?|separate(?:ly)?|individually|singly|on (?:its|their) own)(?![\p{L}])[^.\n]*$/u;
 
 const looksLikeYear = (units: number) => Number.isInteger(units) && units >= 1950 && units <= 2099;
 
@@ -129,7 +138,7 @@ function place(plain: string, amounts: readonly Amount[], at: number): Placed {
 
 /** Whether a number without a currency is spoken of as money. */
 function isPrice({ amount, before, after }: Placed): boolean {
-  if (amount.currency !== null || amount.slang) return true;
+  if (amount.currency !== null || amount.slang || crowns.test(after)) return true;
   if (postedBare.test(after) && amount.units < 60) return true;
   const posted =
     roleBy(cuesBefore, before) === "postage" &&
@@ -146,8 +155,22 @@ function isPrice({ amount, before, after }: Placed): boolean {
   );
 }
 
+const besidesBefore =
+  /(?<![\p{L}])(?:adapt[eo]r|sleeve|cover|headcover|wrench|tool|grip|shaft)s? (?:is |are |also )*(?:available|optional|can be (?:added|fitted|supplied|had)|could be (?:added|fitted))(?: separately| as well| too)?(?: for| at|:)? ?(?:an? )?(?<more>(?:extra|additional|another|further) )?$/u;
+
+/** "Adapter available for €15 extra": the price of what could be had besides. */
+function isBesides({ before, after }: Placed): boolean {
+  const said = besidesBefore.exec(before);
+  return (
+    said !== null &&
+    (said.groups?.["more"] !== undefined || /^ ?(?:extra|more|on top)(?![\p{L}])/u.test(after))
+  );
+}
+
 /** What a sum is for: the words after it decide first, then those before. */
-function roleOf({ before, after }: Placed): MoneyRole {
+function roleOf(placed: Placed): MoneyRole {
+  const { before, after } = placed;
+  if (isBesides(placed)) return "other";
   const late = roleBy(cuesAfter, after);
   const early = roleBy(cuesBefore, before);
   if (late === "each" || late === "together") return early === "postage" ? "postage" : late;
@@ -192,6 +215,7 @@ export function readMoney(words: Words): MoneyFound[] {
     const doubt = currency === null ? "A price is given, but not in which currency." : undefined;
     return {
       ...(nowBefore.test(one.before) ? { now: true } : {}),
+      ...(splitBefore.test(one.before) ? { split: true } : {}),
       role: roleOf(one),
       units,
       money,

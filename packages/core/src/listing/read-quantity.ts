@@ -56,10 +56,10 @@ export interface Counted extends Stretch {
 
 /** Words that may stand between a count and its thing, names being blanks already. */
 const adjectives =
-  "(?:(?:0?\\.3\\d\\d|taper|parallel|tips?|of|x|no\\.?|off|brand|new|used|loose|spare|old|assorted|mixed|various|identical|matching|corded|black|white|red|blue|undersize|standard|midsize|jumbo|unused|genuine|graphite|steel|stiff|regular|senior|ladies|rh|lh|right|left|hand|handed|golf|different|random|mint|good|my|wood|complete|decent|bare|pulled|uncut|oem|tour|more|the|these|lightly) ?|-|, ?)*";
+  "(?:(?:0?\\.3\\d\\d|taper|parallel|tips?|of|x|no\\.?|off|brand|new|used|loose|spare|old|assorted|mixed|various|identical|matching|corded|black|white|red|blue|undersize|standard|midsize|jumbo|unused|genuine|graphite|steel|stiff|regular|senior|ladies|rh|lh|right|left|hand|handed|golf|different|random|mint|good|my|wood|complete|decent|bare|pulled|uncut|oem|tour|more|the|these|lightly|unbranded|unnamed|no[ -]?name|unlabelled) ?|-|, ?)*";
 
 const times = new RegExp(
-  `(?<![\\p{L}\\d.,£€$/-])(\\d{1,3}|${words}) ?(?:x|no\\.?|off|nos\\.?|pcs|pc|st\\.?k\\.?|stuck|pieces|units|pieces of|of)(?![\\p{L}\\d]) *${adjectives} *$`,
+  `(?<![\\p{L}\\d.,£€$/-])(\\d{1,3}|${words}) ?(?:x|no\\.?|off|nos\\.?|pcs|pc|st\\.?k\\.?|stuck|pieces|units|pieces of|of)(?![\\p{L}\\d]) *(?:(?!heads?|shafts?|grips?|covers?|adapters?|with|and|from|driver|wood|iron)\\p{L}{4,} )?${adjectives} *$`,
   "u",
 );
 const counted = new RegExp(
@@ -99,6 +99,13 @@ function before(plain: string, phrase: Counted, from: number): QuantityFound | n
     if (plausible(value))
       return { value, start: phrase.start, end: phrase.start + inNoun[1].length, insideNoun: true };
   }
+  // "2 hybrid heads", "3 hybrids": a number before things of one type counts them, where it is no number of such a club.
+  const several = /^(?:(2) \p{L}+|([2-9]) (?:hybrids|rescues)) (?:heads|shafts|\p{L}*covers)$/u.exec(
+    plain.slice(phrase.start, phrase.end),
+  );
+  const count = several?.[1] ?? several?.[2];
+  if (count && phrase.plural)
+    return { value: Number(count), start: phrase.start, end: phrase.start + count.length, insideNoun: true };
   // "Six hybrids" are six, where "six hybrid" is one.
   const wordInNoun = /^(two|three|four|five|six|seven|eight|nine) /u.exec(
     plain.slice(phrase.start, phrase.end),

@@ -43,11 +43,13 @@ export function dropEarlyAccessories({ items, plain }: State) {
   const [first, ...others] = items;
   if (!first || first.own || first.quantity || (first.kind !== "cover" && first.kind !== "wrench")) return;
   const main = others.find(({ kind }) => !accessories.has(kind));
+  const broughtAlong = /(?<![\p{L}])(?:with|comes|has|includes|including) (?:an? |the |its |original )*$/u;
   if (
     !main ||
-    !/(?<![\p{L}])(?:with|included|inc|for|comes|and|&|\+)(?![\p{L}])/u.test(
-      plain.slice(first.last, main.first),
-    )
+    (!broughtAlong.test(plain.slice(Math.max(0, first.first - 30), first.first)) &&
+      !/(?<![\p{L}])(?:with|included|inc|for|comes|and|&|\+)(?![\p{L}])/u.test(
+        plain.slice(first.last, main.first),
+      ))
   )
     return;
   items.shift();
