@@ -51,6 +51,8 @@ export function waitFor(
   if (want.kind === "adapter" && thing.parts.some(({ kind }) => kind === "adapter")) return undefined;
   const uses = usedFromShelf(want, context, shelfCosts);
   if (!uses) return undefined;
+  // The head of a club waits, and takes what lies there; what it takes must not claim the head's whole gain once more.
+  if (uses.length > 0 && !thing.parts.some(({ kind }) => kind === "head")) return undefined;
   const sale = completedSale(thing, want, uses, context);
   if (!sale) return undefined;
   const steps = workFor(want, context);
