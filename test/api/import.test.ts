@@ -241,10 +241,24 @@ describe("import of CSV with a column too deep", () => {
 describe("export and import", () => {
   it("read the examples of docs/csv.md as they stand there", async () => {
     const page = readFileSync(new URL("../../docs/csv.md", import.meta.url), "utf8");
-    for (const [, format, text] of page.matchAll(/```(csv|json)\n(.*?)```/gs)) {
+    const examples = [...page.matchAll(/```(csv|json)\n(.*?)```/gs)].map(([, format, text = ""]) => ({
+      format,
+      text,
+    }));
+    const isOf = (columns: string) => (example: { text: string }) => example.text.startsWith(columns);
+    const [prices, listings] = [examples.filter(isOf("on,")), examples.filter(isOf("title,"))];
+    expect([examples.length, prices.length, listings.length]).toEqual([4, 1, 1]);
+    for (const example of examples) {
+      const { format, text } = example;
       const app = await testApp();
       await ask(app, "POST", "/api/bench/parts", { ...looseParts.shaft, id: "S1" });
-      const { body } = await importText(app, text ?? "", { format, take: "all-or-none" });
+      if (listings.includes(example)) {
+        const { status, body } = await ask(app, "POST", "/api/batches", { format, text });
+        expect([status, body.total]).toEqual([202, 1]);
+        continue;
+      }
+      const list = prices.includes(example) ? "evidence" : "bench";
+      const { body } = await ask(app, "POST", `/api/${list}/import`, { format, text, take: "all-or-none" });
       expect(body).toEqual({ taken: format === "csv" ? 2 : 4, dryRun: false, refused: [] });
     }
   });
