@@ -169,7 +169,7 @@ const withNumber: readonly Phrase<Said>[] = [
     value: numbered("iron"),
   },
   {
-    pattern: pattern`(?<![\w.])(?<numbers>[1-9])(?:er)?[\s-]*(?:holz|bois|madera|legno)\b|\b(?:holz|bois(?:\s+de\s+parcours)?|maderas?|legno|trae|hout)\s*(?:n[o°]\.?\s*)?#?(?<n2>[1-9])\b`,
+    pattern: pattern`(?<![\w.])(?<numbers>[1-9])(?:er)?[\s-]*(?:holz|bois|madera|legno)\b|\b(?:(?:fairway)?holz|bois(?:\s+de\s+parcours)?|maderas?|legno|trae|hout)\s*(?:n[o°]\.?\s*)?#?(?<n2>[1-9])\b`,
     value: (match) => ({ clubType: "fairway", ...placeOfEither(match) }),
   },
   {

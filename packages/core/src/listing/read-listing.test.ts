@@ -24,6 +24,98 @@ const items = (text: string) =>
       .join(", "),
   );
 
+describe("what a reviewer found misread", () => {
+  it.each([
+    "Not a Northmoor Ombrel, just a copy. Driver RH £20",
+    "fake Northmoor Ombrel driver £20",
+    "replica of the Northmoor Ombrel driver head RH £20",
+    "Northmoor Ombrel driver, £20. It's a copy but plays well",
+    "Ombrel clone driver £20",
+  ])("leaves out maker and model of a copy, with a doubt: %j", (text) => {
+    const { items, doubts } = read(text);
+    expect(items.map(({ maker, model, modelId }) => [maker, model, modelId])).toEqual([[null, null, null]]);
+    expect(doubts.map(({ field }) => field)).toContain("items.0.model");
+  });
+
+  it.each([
+    "Northmoor Ombrel driver, genuine, not a fake",
+    "Not a fake Northmoor Ombrel driver",
+    "Northmoor Ombrel driver with a copy of the receipt",
+  ])("keeps maker and model where a copy is denied: %j", (text) =>
+    expect(read(text).items[0]?.modelId).toBe("ombrel-driver"),
+  );
+
+  it.each([
+    ["Irons 4,5,6,7,8,9,PW regular €140", ["4", "5", "6", "7", "8", "9", "PW"]],
+    ["5,6,7,8,9,PW irons", ["5", "6", "7", "8", "9", "PW"]],
+    ["Irons: 5 6 7 8 9 PW stiff", ["5", "6", "7", "8", "9", "PW"]],
+  ])("takes a PW among irons for an iron: %j", (text, numbers) =>
+    expect(read(text).items.map(({ clubType, clubNumber }) => `${clubType} ${clubNumber}`)).toEqual(
+      numbers.map((number) => `iron ${number}`),
+    ),
+  );
+
+  it("asks the price of all where each could be had apart", () => {
+    const { asking, items } = read("Irons 5,6,7,8,9,PW,SW €140 right hand, will split at €25 each");
+    expect(asking?.amountMinor).toBe(14000);
+    expect(items.map(({ price }) => price?.amountMinor)).toEqual(Array(7).fill(2500));
+  });
+
+  it.each([
+    ["3 drivers heads, 2 fairway heads", ["driver x3", "fairway x2"]],
+    ["2 hybrid heads RH €50", ["hybrid x2"]],
+    ["3 Wood head, 2 hybrids heads (3h and 4h)", ["fairway 3 x1", "hybrid 3 x1", "hybrid 4 x1"]],
+    ["2 x Tolverne driver heads RH", ["driver x2"]],
+    ["8 unbranded driver heads", ["driver x8"]],
+    ["Fairwayholz 3 RH", ["fairway 3 x1"]],
+  ])("counts %j", (text, counted) =>
+    expect(
+      read(text).items.map(({ clubType, clubNumber, quantity }) =>
+        [clubType, clubNumber, `x${quantity}`].filter((word) => word !== null).join(" "),
+      ),
+    ).toEqual(counted),
+  );
+
+  it.each([
+    ["Ombrel driver, not sure if reg or stiff", "flex"],
+    ["Ombrel driver, 9.5 or 10.5 I think", "loftDeg"],
+  ] as const)("leaves open what %j leaves open, with a doubt", (text, field) => {
+    const { items, doubts } = read(text);
+    expect(items[0]?.[field]).toBeNull();
+    expect(doubts.map((doubt) => doubt.field)).toContain(`items.0.${field}`);
+  });
+
+  it.each([
+    ["2 driver heads, one right handed, one left handed", ["right ", "left "]],
+    ["Driver heads: one RH 9°, one LH 10.5°", ["right 9", "left 10.5"]],
+    ["Wedges, RH: 52° - £25, 56° - £20", ["right 52", "right 56"]],
+  ])("tells things apart: %j", (text, told) =>
+    expect(read(text).items.map(({ hand, loftDeg }) => `${hand} ${loftDeg ?? ""}`)).toEqual(told),
+  );
+
+  it("never adds prices in two currencies", () => {
+    const { asking, doubts } = read("Driver head £40 and shaft €20");
+    expect(asking).toBeNull();
+    expect(doubts.map(({ field }) => field)).toContain("asking");
+  });
+
+  it("takes no crowns of no said country for a price", () => {
+    const { asking, doubts } = read("Ombrel driver 400 kr");
+    expect(asking).toBeNull();
+    expect(doubts.map(({ field }) => field)).toContain("asking");
+  });
+
+  it("reads what comes with a thing before the thing itself", () =>
+    expect(read("Comes without cover but with wrench. Fenwrack driver").items).toMatchObject([
+      { kind: "club", modelId: "fenwrack-driver", cover: false, wrench: true },
+    ]));
+
+  it("takes a family before a head for what the head fits", () =>
+    expect(read("Pellowick Tarnlock hybrid head").items).toMatchObject([
+      { kind: "head", maker: "Pellowick", clubType: "hybrid", adapterFamily: "Tarnlock" },
+    ]));
+});
+
 describe("readListing", () => {
   it.each([
     [

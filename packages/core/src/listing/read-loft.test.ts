@@ -4,6 +4,7 @@ import { checkReader } from "./read-table.test-kit.ts";
 import { prepareWords } from "./words.ts";
 
 checkReader(readLoft, [
+  ["Fairway 15.0 RH", "15.0 = 15"],
   ["10.5°", "10.5 = 10.5"],
   ["10.5º RH", "10.5 = 10.5"],
   ["10,5 Grad", "10,5 = 10.5"],

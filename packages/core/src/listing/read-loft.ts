@@ -122,7 +122,7 @@ const phrases: readonly Phrase<Said>[] = [
     value: bareLoft,
   },
   {
-    pattern: pattern`${notPriced}(?<![\d.,/£€$#+-])(?<at>(?:8|9|10|11|12)[.,]0)(?![\d°]|[.,]\d)${unitAfter}`,
+    pattern: pattern`${notPriced}(?<![\d.,/£€$#+-])(?<at>(?:8|9|1\d|2[0-8])[.,]0)(?![\d°]|[.,]\d)${unitAfter}`,
     value: bareLoft,
   },
 ];

@@ -29,6 +29,8 @@ it.each([
   ["40 ono", ["asking 40"]],
   ["£55 each, 100 for the pair", ["each 55", "together 100"]],
   ["postage a tenner, £50", ["postage 10", "asking 50"]],
+  ["adapter available for €15 extra. €25", ["other 15", "asking 25"]],
+  ["400 kr", ["asking 400"]],
   ["3 left, 10.5 degrees, 44 inches", []],
 ])("%j", (text, expected) => expect(roles(text)).toEqual(expected));
 
