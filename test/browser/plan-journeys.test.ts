@@ -108,6 +108,29 @@ describe("the plan", () => {
   });
 });
 
+describe("a plan that was not settled in time", () => {
+  it("is searched for longer, as far as somebody waits, and the best of it is shown", async () => {
+    const { page, faults } = await at("/settings");
+    await page.route("**/api/plan", async (route) => {
+      const reply = await route.fetch();
+      await route.fulfill({
+        response: reply,
+        json: { ...(await reply.json()), netMinor: 100, stopped: true },
+      });
+    });
+    await page.getByRole("link", { name: "Plan", exact: true }).click();
+    const longer = page.getByRole("button", { name: "Search for longer" });
+    await longer.waitFor({ timeout: 90_000 });
+    expect(await brings(page)).toBe("€1.00");
+    const started = page.waitForResponse((reply) => reply.url().endsWith("/api/plan/jobs"));
+    await longer.click();
+    expect((await started).status()).toBe(202);
+    await expect.poll(() => brings(page), { timeout: 120_000 }).not.toBe("€1.00");
+    await planned(page);
+    expect(faults).toEqual([]);
+  });
+});
+
 /** Minutes in one step of the slider of hours: what it says at its first step. */
 async function stepOf(page: Page): Promise<number> {
   const hours = page.getByRole("slider", { name: /Your hours/ });

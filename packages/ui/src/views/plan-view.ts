@@ -199,7 +199,10 @@ export class PlanView extends LitElement {
   };
 
   readonly #backToFirst = (): void => {
-    if (this.#first) this.#wish(this.#first.wishes);
+    const first = this.#first;
+    if (!first) return;
+    this.wishes = first.wishes;
+    void this.#plan.ask(async () => first.plan);
   };
 
   readonly #searchLonger = async (): Promise<void> => {
