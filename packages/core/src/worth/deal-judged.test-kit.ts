@@ -1,6 +1,4 @@
 import { readFileSync } from "node:fs";
-import type { Bench } from "../graph/bench-graph.ts";
-import type { CatalogueModel } from "../listing/catalogue.ts";
 import type { Listing } from "../listing/listing.ts";
 import type { Reference } from "../parts/reference.ts";
 import { rules } from "../rules/index.ts";
@@ -16,9 +14,6 @@ const reference = {
   work: table("reference/work"),
   cautions: table("reference/cautions"),
 } as Reference;
-
-export const demoBench = table("demo/bench") as Bench;
-export const demoCatalogue = table("demo/catalogue") as CatalogueModel[];
 
 /** A judgement at plain costs; the bench is empty unless it is given. */
 export function dealInput(listing: Listing, other: Partial<DealInput> = {}): DealInput {
