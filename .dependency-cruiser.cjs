@@ -3,7 +3,7 @@ const tests = "\\.(test|test-kit)\\.ts$";
 /** Files at the root of core that belong to the lowest layer; any other there may bind the layers together. */
 const base = ["units", "interval", "money", "ids"];
 /**
- * From the lowest. A folder imports from its own layer's folder and from lower layers only. `plan`, `sheet` and `ids` do not
+ * From the lowest. A folder imports from its own layer's folder and from lower layers only. `sheet` and `ids` do not
  * exist yet: their place is settled before they are made.
  */
 const layers = ["parts", "findings", "measure", "rules", "graph", "explain", "resolve", "worth"];

@@ -62,7 +62,7 @@ export function openBatches(
       const batch = found(id);
       return batch.ok ? done({ ...batch.value, rows: rowsOf(tables, id, limit) }) : batch;
     },
-    add: (rows, name = `${rows.length} listings`) => {
+    add: (rows, name = rows.length === 1 ? "1 listing" : `${rows.length} listings`) => {
       const batch = tables.together(() => batches.add(name, tools.today(), rows));
       queue.begin(batch.id);
       return batch;

@@ -77,7 +77,7 @@ export class WatchView extends LitElement {
   private renderHits(hits: readonly SeenHit[], currency: string): TemplateResult {
     const open = hits.filter(({ isDealtWith }) => !isDealtWith).length;
     const none =
-      "Nothing open. Listings that are pasted, brought in many at once, or imported show up here when they offer what is wanted.";
+      "Nothing open. Listings that are pasted or brought in many at once show up here when they offer what is wanted.";
     return html`<section class="ticket hits" aria-labelledby="hits">
       <h2 id="hits">${open === 0 ? "Hits" : countText(open, "hit")}</h2>
       ${hits.length === 0 ? html`<p class="soft">${none}</p>` : hitList(hits.slice(0, mostRows), currency, (hit) => void this.#try(() => watchApi.dealWith(hit.id, !hit.isDealtWith)))}
