@@ -63,7 +63,7 @@ export const listingStyles = css`
     color: var(--work);
   }
   .judging {
-    opacity: 0.6;
+    border-style: dashed;
   }
   .where {
     display: grid;

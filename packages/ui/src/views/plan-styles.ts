@@ -16,8 +16,9 @@ export const planStyles = css`
       grid-template-columns: repeat(3, minmax(0, 1fr));
     }
   }
-  .asking .figures {
-    opacity: 0.6;
+  .asking {
+    border-style: dashed;
+    border-color: var(--line-strong);
   }
   td.words {
     font-family: inherit;
