@@ -135,7 +135,7 @@ describe("a pasted listing", () => {
 
   it("has its questions ready as a message that can be changed", async () => {
     const { page } = await at("/listings");
-    await paste(page, "Northmoor Ombrel driver head 60 EUR");
+    await paste(page, "Northmoor Ombrel driver head 25 EUR");
     const message = page.getByLabel("Message to the seller");
     expect(await message.inputValue()).toMatch(/\?/);
     await message.fill("Is it right-handed?");
@@ -250,8 +250,9 @@ describe("the books", () => {
     await settled(page);
     const { totals, currency } = (await served(address, "/api/books/summary")).body;
     expect(currency).toBe("EUR");
-    expect(totals.inMinor - before.inMinor).toBe(4850);
-    expect(totals.postageMinor - before.postageMinor).toBe(-620);
+    // The buyer pays the postage on top: what sending cost comes in and goes out again.
+    expect(totals.inMinor - before.inMinor).toBe(4850 + 620);
+    expect(totals.postageMinor - before.postageMinor).toBe(0);
     expect(totals.sales).toBe(before.sales + 1);
     expect((await served(address, "/api/bench/parts/H02")).body.soldFor).toEqual({
       amountMinor: 4850,
