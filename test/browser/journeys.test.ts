@@ -234,8 +234,8 @@ describe("the page", () => {
         return at?.textContent?.trim();
       });
     expect(await focused()).toBe("The bench");
-    await page.getByRole("link", { name: "Wants" }).press("Enter");
-    await expect.poll(focused).toBe("Wants");
+    await page.getByRole("link", { name: "Watchlist" }).press("Enter");
+    await expect.poll(focused).toBe("Watchlist");
     await page.goBack();
     await expect.poll(focused).toBe("The bench");
   });
