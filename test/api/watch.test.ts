@@ -77,7 +77,9 @@ describe("GET /api/watch", () => {
     expect(want.worthMinor).toBeGreaterThan(0);
     expect(want.capMinor).toBe(want.worthMinor);
     expect(want.clubs.length).toBeGreaterThan(0);
-    expect(want.search.any).toEqual(expect.arrayContaining(["Quillon 2 driver head", "NM Ombrel driver head"]));
+    expect(want.search.any).toEqual(
+      expect.arrayContaining(["Quillon 2 driver head", "NM Ombrel driver head"]),
+    );
     expect(want.waiting).toMatchObject({ priorOnly: true, sightings: 0 });
     expect(want.waiting.takeAtOrUnderMinor).toBeLessThan(want.worthMinor);
   });
