@@ -1,4 +1,3 @@
-import type { Listing } from "../listing/listing.ts";
 import type { PartKind } from "../parts/part.ts";
 import { askingOf } from "../worth/asking-of.ts";
 import { convertedMinor } from "../worth/converted.ts";
@@ -100,14 +99,3 @@ export function titleOfOffer({ id, sighting }: Offer): string {
   const line = sighting.text.split("\n").find((each) => each.trim() !== "");
   return line?.trim().slice(0, titleMax) ?? id;
 }
-
-/** A listing in which nothing is offered: the bench is judged by itself. */
-export const emptyListing: Listing = {
-  intent: null,
-  asking: null,
-  negotiable: null,
-  postage: null,
-  items: [],
-  spans: [],
-  doubts: [],
-};

@@ -1,3 +1,4 @@
+import { emptyListing } from "../listing/empty-listing.ts";
 import { type ReadyBench, readyBench, skillByDefault } from "../resolve/ready-bench.ts";
 import { type DealContext, dealContext } from "../worth/deal-context.ts";
 import { unsoldBench } from "../worth/unsold-bench.ts";
@@ -5,7 +6,7 @@ import { buildUses } from "./build-uses.ts";
 import { mayWait } from "./may-wait.ts";
 import { type MeaningfulUse, rolesOf } from "./meaningful-use.ts";
 import { asOfferedUses, extrasOfHeads, offeredThings } from "./offered-things.ts";
-import { emptyListing, type LeftOut, type Offer, offersOf } from "./offers.ts";
+import { type LeftOut, type Offer, offersOf } from "./offers.ts";
 import { freedResources, type Parting, partingBundles, partingsOf } from "./parting.ts";
 import type { PlanInput, PlanWishes } from "./plan-input.ts";
 import type { PlanModel, PlanTrip, Resource, Share, Use } from "./plan-model.ts";

@@ -1,4 +1,4 @@
-import type { Listing } from "../listing/listing.ts";
+import { emptyListing } from "../listing/empty-listing.ts";
 import { askingOf } from "./asking-of.ts";
 import { buildSum } from "./build-sum.ts";
 import { type Candidate, candidateClubs } from "./candidate-clubs.ts";
@@ -48,24 +48,13 @@ export type DealQuery = Pick<DealInput, "listing" | "roundTripKm">;
 
 /** Judges listing after listing for one bench: what was found out of it for one is kept for the next. See `judgeDeal`. */
 export function dealJudge(world: Omit<DealInput, keyof DealQuery>): (query: DealQuery) => Deal {
-  const bench = dealContext({ ...world, listing: nothingOffered });
+  const bench = dealContext({ ...world, listing: emptyListing });
   const shelf = shelfCosts(bench);
   return ({ listing, roundTripKm }) => {
     const input = { ...world, listing, ...(roundTripKm === undefined ? {} : { roundTripKm }) };
     return dealOf(input, deskFor(input, bench, shelf));
   };
 }
-
-/** The shelf by itself: a listing in which nothing is offered. */
-const nothingOffered: Listing = {
-  intent: null,
-  asking: null,
-  negotiable: null,
-  postage: null,
-  items: [],
-  spans: [],
-  doubts: [],
-};
 
 function dealOf(input: DealInput, desk: Desk): Deal {
   const { context, things, here, asking, askingMinor } = desk;
