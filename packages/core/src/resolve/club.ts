@@ -33,6 +33,17 @@ export function plainClub(way: Way, graph: BenchGraph): PlainClub {
   return plainClubOf(way, judgeWay(way.route, graph), graph);
 }
 
+/** A club as a judgement of worth needs it: with what has to be asked while it is unsettled, without its words and measures. */
+export type WeighedClub = PlainClub & Pick<Club, "questions">;
+
+/** A way made into a club to judge the worth of. */
+export function weighedClub(way: Way, graph: BenchGraph): WeighedClub {
+  const findings = judgeWay(way.route, graph);
+  const plain = plainClubOf(way, findings, graph);
+  const questions = plain.verdict === "unsettled" ? openQuestions(way.route, findings, graph) : [];
+  return { ...plain, questions };
+}
+
 function plainClubOf(
   { route, ranked }: Way,
   findings: readonly RouteFinding[],

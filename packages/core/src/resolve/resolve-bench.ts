@@ -4,15 +4,16 @@ import type { Part } from "../parts/part.ts";
 import type { Reference } from "../parts/reference.ts";
 import type { Refusal } from "../parts/refusal.ts";
 import type { Rule } from "../rules/rule.ts";
-import { clubOf } from "./club.ts";
+import { clubOf, type WeighedClub, weighedClub } from "./club.ts";
 import { judgeWay } from "./judge-way.ts";
 import { nearMissesOf } from "./near-misses.ts";
+import { once } from "./once.ts";
 import { openQuestions } from "./open-questions.ts";
 import { type PairAnswer, PairJudge } from "./pair-judge.ts";
 import { rankAnswers } from "./rank-answers.ts";
 import { rankQuestions } from "./rank-questions.ts";
 import { type ReadyBench, readyBench, skillByDefault } from "./ready-bench.ts";
-import type { Question, Resolution } from "./result.ts";
+import type { Question, Resolution, Want } from "./result.ts";
 import { clubsOpened, tallyClubs, tallyPairs } from "./tally-pairs.ts";
 import { unknownFields } from "./unknown-fields.ts";
 import { wantsOf } from "./wants.ts";
@@ -45,22 +46,36 @@ export function resolveBench(
   return made.ok ? { ok: true, resolution: resolveReady(made.ready, about) } : made;
 }
 
+/** What a judgement of worth needs of a bench, each list made when it is first asked for. */
+export interface ClubsAndWants {
+  readonly clubs: readonly WeighedClub[];
+  readonly wants: readonly Want[];
+}
+
 /**
  * The clubs of a bench that is ready, the best first, and what it lacks: what a judgement of worth needs, and no more. No
- * refusal is proved, no question read, and no other skill tried. `limit` stands for the goal's own.
+ * refusal is proved, no measure estimated, and no other skill tried. `limit` stands for the goal's own.
  */
 export function clubsAndWants(
   ready: ReadyBench,
   about?: string,
   limit: number = ready.graph.goal.limit ?? limitByDefault,
-): Pick<Resolution, "clubs" | "wants"> {
+): ClubsAndWants {
   const { graph, index } = ready;
-  const tally = tallyClubs(ready, graph.goal.skill ?? skillByDefault, limit, about);
-  // Other parts may need what it makes a club with today, so one part that is asked about by itself is never settled.
-  const settled = about === undefined ? tally.settled : new Set<string>();
+  const tally = once(() => tallyClubs(ready, graph.goal.skill ?? skillByDefault, limit, about));
+  const clubs = once(() => tally().clubs.flatMap(({ way }) => (way ? [weighedClub(way, graph)] : [])));
+  const wants = once(() => {
+    // Other parts may need what it makes a club with today, so one part that is asked about by itself is never settled.
+    const settled = about === undefined ? tally().settled : new Set<string>();
+    return wantsOf({ lacking: tally().lacking, settled }, graph, index, about).slice(0, limit);
+  });
   return {
-    clubs: tally.clubs.flatMap(({ way }) => (way ? [clubOf(way, graph)] : [])),
-    wants: wantsOf({ ...tally, settled }, graph, index, about).slice(0, limit),
+    get clubs() {
+      return clubs();
+    },
+    get wants() {
+      return wants();
+    },
   };
 }
 

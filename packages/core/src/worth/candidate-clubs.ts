@@ -1,6 +1,6 @@
 import { skills } from "../parts/goal.ts";
 import type { Adapter, Part } from "../parts/part.ts";
-import type { Club } from "../resolve/result.ts";
+import type { WeighedClub } from "../resolve/club.ts";
 import type { DealContext } from "./deal-context.ts";
 import type { Resale } from "./resale.ts";
 import { type Sale, saleOf } from "./sale.ts";
@@ -11,7 +11,7 @@ import { workCost } from "./work-cost.ts";
 
 /** A club that can be made of something of the listing, and something of the bench or of another item of the listing. */
 export interface Candidate {
-  readonly club: Club;
+  readonly club: WeighedClub;
   readonly title: string;
   readonly resale: Resale;
   readonly sale: Sale | undefined;
@@ -52,8 +52,8 @@ function bestFirst(one: Candidate, other: Candidate): number {
   );
 }
 
-function clubsWith(part: Part, context: DealContext): Club[] {
-  const isNew = (club: Club) => idsOf(club).includes(part.id) && isMixed(idsOf(club), context);
+function clubsWith(part: Part, context: DealContext): WeighedClub[] {
+  const isNew = (club: WeighedClub) => idsOf(club).includes(part.id) && isMixed(idsOf(club), context);
   if (part.kind !== "adapter") return context.resolveWith(part.id).clubs.filter(isNew);
   if (context.clusterOf(part.id).length > 1 || !mayBond(context)) return [];
   const heads = headsFor(part, context).slice(0, headsMax);
@@ -85,10 +85,10 @@ function headsFor(adapter: Adapter, { parts, isOffered }: DealContext): Part[] {
   return [...new Set([...known, ...unknown])];
 }
 
-const idsOf = ({ head, adapter, shaft, grip }: Club) =>
+const idsOf = ({ head, adapter, shaft, grip }: WeighedClub) =>
   [head, adapter, shaft, grip].filter((id) => id !== null);
 
-function candidateOf(club: Club, context: DealContext, shelf: ShelfCosts): Candidate {
+function candidateOf(club: WeighedClub, context: DealContext, shelf: ShelfCosts): Candidate {
   const ids = idsOf(club);
   const uses = ids.filter((id) => !context.isOffered(id));
   const part = (id: string) => context.parts.get(id) as Part;
@@ -106,7 +106,7 @@ function candidateOf(club: Club, context: DealContext, shelf: ShelfCosts): Candi
 }
 
 /** Whether a cover and a wrench come with the club: what the listing says of the head's item. */
-function saidOfExtras(club: Club, { offered, input }: DealContext) {
+function saidOfExtras(club: WeighedClub, { offered, input }: DealContext) {
   const place = offered.itemOf.get(club.head);
   const item = place === undefined ? undefined : input.listing.items[place];
   return item ? { cover: item.cover, wrench: item.wrench } : {};

@@ -1,8 +1,8 @@
 import type { Joint } from "../parts/joint.ts";
 import type { Part, PartKind } from "../parts/part.ts";
+import { once } from "../resolve/once.ts";
 import { type ReadyBench, readyBench, withParts } from "../resolve/ready-bench.ts";
-import { clubsAndWants } from "../resolve/resolve-bench.ts";
-import type { Club, Want } from "../resolve/result.ts";
+import { type ClubsAndWants, clubsAndWants } from "../resolve/resolve-bench.ts";
 import { type Cluster, clustersOf } from "./clusters.ts";
 import type { CostSettings } from "./cost-settings.ts";
 import type { DealInput } from "./deal-input.ts";
@@ -12,11 +12,6 @@ import { type ModelFinder, modelFinder } from "./model-finder.ts";
 import { countingIds, type ListingParts, partsOfListing } from "./parts-of-listing.ts";
 import type { Resale } from "./resale.ts";
 import { unsoldBench } from "./unsold-bench.ts";
-
-export interface Answers {
-  readonly clubs: readonly Club[];
-  readonly wants: readonly Want[];
-}
 
 /** What every step of a judgement looks things up in. */
 export interface DealContext {
@@ -34,9 +29,9 @@ export interface DealContext {
   readonly clusterOf: (id: string) => Cluster;
   readonly resale: (subject: Subject) => Resale;
   /** What the bench with the listing on it comes to for one part. */
-  readonly resolveWith: (about: string) => Answers;
+  readonly resolveWith: (about: string) => ClubsAndWants;
   /** What the bench as it is comes to for one of its parts. */
-  readonly resolveWithout: (about: string) => Answers;
+  readonly resolveWithout: (about: string) => ClubsAndWants;
   /** The bench as it is, made ready when it is first asked for. */
   readonly alone: () => ReadyBench;
 }
@@ -114,14 +109,6 @@ function freeIds(parts: readonly Part[]): (kind: PartKind) => string {
     return taken.has(id) ? free(kind) : id;
   };
   return free;
-}
-
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
 }
 
 /** Answers each question once. */

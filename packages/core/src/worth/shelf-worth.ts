@@ -1,6 +1,6 @@
 import { roundMinor } from "../money.ts";
 import type { Part } from "../parts/part.ts";
-import type { Club } from "../resolve/result.ts";
+import type { PlainClub } from "../resolve/club.ts";
 import type { Cluster } from "./clusters.ts";
 import { convertedMinor } from "./converted.ts";
 import type { DealContext } from "./deal-context.ts";
@@ -105,7 +105,7 @@ function shelfClubsOf(lead: string, worthOf: (cluster: Cluster) => Worth, contex
 }
 
 function shelfClub(
-  club: Club,
+  club: PlainClub,
   worthOf: (cluster: Cluster) => Worth,
   context: DealContext,
 ): ShelfClub | undefined {
