@@ -71,13 +71,26 @@ export function judgeRoute(
   joinSteps: readonly StepNeeded[],
   work: WorkTable,
 ): RouteFinding[] {
-  const judge = (compiled: CompiledRule, at: Context): RouteFinding => ({
-    compiled,
-    ...settledByJoint(compiled, judgeRule(compiled, at), at, joined),
-  });
-  const first = rules
+  const judged = rules
     .filter((compiled) => !compiled.readsWork && applies(compiled, context))
-    .map((r) => judge(r, context));
+    .map((compiled): RouteFinding => ({ compiled, ...judgeRule(compiled, context) }));
+  return settledRoute(judged, rules, context, joined, joinSteps, work);
+}
+
+/** The same from what the rules came to that do not read the work, before joints already made were looked at. */
+export function settledRoute(
+  judged: readonly RouteFinding[],
+  rules: readonly CompiledRule[],
+  context: Context,
+  joined: JoinedSets,
+  joinSteps: readonly StepNeeded[],
+  work: WorkTable,
+): RouteFinding[] {
+  const settled = (finding: RouteFinding): RouteFinding => ({
+    compiled: finding.compiled,
+    ...settledByJoint(finding.compiled, finding, context, joined),
+  });
+  const first = judged.map(settled);
   const steps = [
     ...joinSteps,
     ...first.flatMap(({ compiled, outcome }) =>
@@ -85,7 +98,8 @@ export function judgeRoute(
     ),
   ];
   const withWork: Context = { ...context, workSkill: skillOfSteps(steps, work) };
-  return [...first, ...rules.filter((compiled) => compiled.readsWork).map((r) => judge(r, withWork))];
+  const last = rules.filter((compiled) => compiled.readsWork);
+  return [...first, ...last.map((compiled) => settled({ compiled, ...judgeRule(compiled, withWork) }))];
 }
 
 /** Whether any of these rules refuses: the same as looking through `judgeRoute`, and done at the first that does. */

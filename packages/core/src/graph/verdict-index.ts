@@ -7,8 +7,8 @@ import { type CompiledRule, dependsOf } from "./compiled-rule.ts";
 import type { Context } from "./context.ts";
 import { type CompiledFact, readFact } from "./fact.ts";
 import { InterfaceClasses } from "./interface-classes.ts";
-import { isCovered, type JoinedSets, skillOfSteps } from "./judge-route.ts";
-import { judgeRule } from "./judge-rule.ts";
+import { isCovered, type JoinedSets, type RouteFinding, skillOfSteps } from "./judge-route.ts";
+import { type Judged, judgeRule } from "./judge-rule.ts";
 import { type Chosen, contextOf, type Joining } from "./route.ts";
 import { factName, factsRead, type RuleGroup, ruleGroups } from "./rule-group.ts";
 import { mayTakeShaft, type Place } from "./shape.ts";
@@ -28,6 +28,11 @@ export const rank = {
 
 const none = new Int32Array();
 
+/** What one rule comes to. */
+interface RuleRanked extends Ranked {
+  readonly judged: Judged;
+}
+
 /** What the rules of a group come to on some parts: the worst of them, and each in the order of the group. */
 interface GroupRanked extends Ranked {
   readonly each: readonly Ranked[];
@@ -37,8 +42,9 @@ interface GroupRanked extends Ranked {
 interface IndexedGroup extends RuleGroup {
   readonly known: ByNumbers<GroupRanked>;
   readonly byFacts: readonly {
+    readonly compiled: CompiledRule;
     readonly facts: readonly IndexedFact[];
-    readonly known: Map<string, Ranked>;
+    readonly known: Map<string, RuleRanked>;
   }[];
 }
 
@@ -184,6 +190,19 @@ export class VerdictIndex {
       .map(({ compiled }) => compiled);
   }
 
+  /** What each of the rules other than those on the work comes to on these parts, in their order. */
+  findings(chosen: Chosen): RouteFinding[] {
+    const numbers = this.numbersOf(chosen);
+    const judge = this.ruleJudge(chosen, numbers);
+    return this.groups
+      .filter((group) => applies(group, chosen))
+      .flatMap((group) =>
+        group.rules.map(({ compiled, order }, at) => ({ order, compiled, ...judge(group, at).judged })),
+      )
+      .sort((a, b) => a.order - b.order)
+      .map(({ order: _order, ...finding }) => finding);
+  }
+
   /** Whether a rule that reads only what whole groups of parts share refuses these. */
   gatesRefuse(chosen: Chosen): boolean {
     const numbers = this.numbersOf(chosen);
@@ -223,21 +242,29 @@ export class VerdictIndex {
   }
 
   private judgeGroup(group: IndexedGroup, chosen: Chosen, numbers: Numbers): GroupRanked {
+    const judge = this.ruleJudge(chosen, numbers);
+    return this.shared(group.rules.map((_, at) => judge(group, at)));
+  }
+
+  /** Judges rules of groups by their places in them, each once for the values of its facts. */
+  private ruleJudge(chosen: Chosen, numbers: Numbers): (group: IndexedGroup, at: number) => RuleRanked {
     const flags = chosen.shaft ? this.flagsOf(chosen.shaft) : 0;
     let made: Context | undefined;
     const context = (): Context => {
       made ??= contextOf(chosen, this.graph);
       return made;
     };
-    const each = group.rules.map(({ compiled }, at) => {
-      const { facts, known } = group.byFacts[at] as IndexedGroup["byFacts"][number];
+    return (group, at) => {
+      const { compiled, facts, known } = group.byFacts[at] as IndexedGroup["byFacts"][number];
       let values = "";
       for (const fact of facts) values += `${valueNumber(fact, context, numbers, flags)} `;
-      const ranked = known.get(values) ?? this.judge(compiled, context());
-      known.set(values, ranked);
+      let ranked = known.get(values);
+      if (!ranked) {
+        ranked = this.judge(compiled, context());
+        known.set(values, ranked);
+      }
       return ranked;
-    });
-    return this.shared(each);
+    };
   }
 
   /** There are few different results, so that each is kept once. */
@@ -255,11 +282,11 @@ export class VerdictIndex {
     return result;
   }
 
-  private judge(compiled: CompiledRule, context: Context): Ranked {
+  private judge(compiled: CompiledRule, context: Context): RuleRanked {
     this.judgements += 1;
-    const { outcome } = judgeRule(compiled, context);
-    const skill = skillOfSteps(outcome.steps ?? [], this.graph.work);
-    return { verdict: verdicts.indexOf(outcome.verdict), skill: skills.indexOf(skill) };
+    const judged = judgeRule(compiled, context);
+    const skill = skillOfSteps(judged.outcome.steps ?? [], this.graph.work);
+    return { verdict: verdicts.indexOf(judged.outcome.verdict), skill: skills.indexOf(skill), judged };
   }
 }
 
@@ -304,6 +331,7 @@ function indexedGroup(group: RuleGroup, at: number, facts: readonly IndexedFact[
     ...group,
     known: new ByNumbers(at),
     byFacts: group.rules.map(({ compiled }) => ({
+      compiled,
       facts: [...compiled.needs, ...compiled.uses].map((fact) => byName.get(factName(fact)) as IndexedFact),
       known: new Map(),
     })),

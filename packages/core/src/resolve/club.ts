@@ -7,8 +7,9 @@ import { contextOf } from "../graph/route.ts";
 import type { ClubParts } from "../measure/build.ts";
 import type { Estimates } from "../measure/estimate.ts";
 import { estimateClub } from "../measure/estimates.ts";
-import { judgeWay } from "./judge-way.ts";
+import { judgeMusts, judgeWay } from "./judge-way.ts";
 import { openQuestions } from "./open-questions.ts";
+import type { ReadyBench } from "./ready-bench.ts";
 import type { Club } from "./result.ts";
 import type { Way } from "./way.ts";
 import { workSteps } from "./work-steps.ts";
@@ -37,8 +38,9 @@ export function plainClub(way: Way, graph: BenchGraph): PlainClub {
 export type WeighedClub = PlainClub & Pick<Club, "questions">;
 
 /** A way made into a club to judge the worth of. */
-export function weighedClub(way: Way, graph: BenchGraph): WeighedClub {
-  const findings = judgeWay(way.route, graph);
+export function weighedClub(way: Way, ready: Pick<ReadyBench, "graph" | "index">): WeighedClub {
+  const { graph } = ready;
+  const findings = judgeMusts(way.route, ready);
   const plain = plainClubOf(way, findings, graph);
   const questions = plain.verdict === "unsettled" ? openQuestions(way.route, findings, graph) : [];
   return { ...plain, questions };

@@ -63,7 +63,7 @@ export function clubsAndWants(
 ): ClubsAndWants {
   const { graph, index } = ready;
   const tally = once(() => tallyClubs(ready, graph.goal.skill ?? skillByDefault, limit, about));
-  const clubs = once(() => tally().clubs.flatMap(({ way }) => (way ? [weighedClub(way, graph)] : [])));
+  const clubs = once(() => tally().clubs.flatMap(({ way }) => (way ? [weighedClub(way, ready)] : [])));
   const wants = once(() => {
     // Other parts may need what it makes a club with today, so one part that is asked about by itself is never settled.
     const settled = about === undefined ? tally().settled : new Set<string>();
