@@ -30,6 +30,16 @@ describe("the best plan of a small bench", () => {
     );
   });
 
+  it("is found and proved however little time there is", async () => {
+    await fc.assert(
+      fc.asyncProperty(smallPlan, async (model) => {
+        const solution = await solvePlan(model, highs, { ...exact, seconds: 0 });
+        expect(solution).toMatchObject({ netMinor: bestByTrying(model), gap: 0, stopped: false });
+      }),
+      { ...runs, numRuns: 150 },
+    );
+  });
+
   it("does not depend on the order in which things are given", async () => {
     const shuffled = (model: PlanModel) =>
       fc.record({

@@ -1,9 +1,10 @@
+import type { SolvedPart } from "./effort.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 import type { Packing } from "./packing.ts";
 import type { PlanChoice, PlanModel, PlanSolution } from "./plan-model.ts";
 import { readyPacking } from "./ready-packing.ts";
 import { reducePacking } from "./reduce-packing.ts";
-import { nothingOf, type SolvedPart, solvePart } from "./solve-part.ts";
+import { leastMsOf, nothingOf, solvePart } from "./solve-part.ts";
 import { splitPacking } from "./split-packing.ts";
 
 export interface PlanOptions {
@@ -45,7 +46,8 @@ export async function solvePlan(
       solved[at] = { part, solved: better };
       options.onProgress?.(solutionOf(solved));
     };
-    const effort = { relativeGap, now, shouldStop, until: now() + Math.max(0, until - now()) * share };
+    const ms = Math.max(Math.max(0, until - now()) * share, leastMsOf(part));
+    const effort = { relativeGap, now, shouldStop, until: now() + ms };
     keep(await solvePart(part, solver, { ...effort, onBetter: keep }));
   }
   return solutionOf(solved);
