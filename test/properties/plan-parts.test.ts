@@ -5,6 +5,7 @@ import { dualBound, plainPrices } from "../../packages/core/src/plan/dual-bound.
 import { greedyDraft } from "../../packages/core/src/plan/greedy-plan.ts";
 import { guideOf, scoresByNet, scoresByScarcity } from "../../packages/core/src/plan/guide.ts";
 import { improve } from "../../packages/core/src/plan/improve-draft.ts";
+import { leanModel } from "../../packages/core/src/plan/lean-model.ts";
 import { neighbourhoodOf, withKept } from "../../packages/core/src/plan/neighbourhood.ts";
 import { readyPacking } from "../../packages/core/src/plan/ready-packing.ts";
 import { reducePacking } from "../../packages/core/src/plan/reduce-packing.ts";
@@ -68,6 +69,26 @@ describe("the steps to a plan", () => {
         expect(bestByTrying({ ...model, uses: kept, bundles })).toBe(best);
         const bound = parts.reduce((sum, part) => sum + dualBound(part, plainPrices(part)).bound, 0);
         expect(bound).toBeGreaterThanOrEqual(best - 1e-6);
+      }),
+      runs,
+    );
+  });
+
+  it("leave out beforehand nothing that the best needs, whatever the limits and the counts", () => {
+    const limits = fc.record({
+      budgetMinor: fc.option(fc.nat(60), { nil: null }),
+      minutes: fc.option(fc.nat(60), { nil: null }),
+    });
+    fc.assert(
+      fc.property(smallPlan, limits, fc.nat(2), (model, other, more) => {
+        const { limits: _own, ...lean } = leanModel(model);
+        const resources = model.resources.map((each, at) =>
+          at === 0 ? { ...each, count: each.count + more } : each,
+        );
+        for (const within of [model.limits, { ...model.limits, ...other }])
+          expect(bestByTrying({ ...lean, resources, limits: within })).toBe(
+            bestByTrying({ ...model, resources, limits: within }),
+          );
       }),
       runs,
     );

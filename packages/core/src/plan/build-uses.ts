@@ -28,8 +28,14 @@ export interface BuildDesk {
   readonly extras: ReadonlyMap<string, readonly Part[]>;
 }
 
+/** The desk with what has been found out on it. */
+interface BusyDesk extends BuildDesk {
+  readonly saleOfClub: SaleOfClub;
+}
+
 /** Every settled club that can be made of the types, at what it brings over its work. */
-export function buildUses(desk: BuildDesk): MeaningfulUse[] {
+export function buildUses(given: BuildDesk): MeaningfulUse[] {
+  const desk = { ...given, saleOfClub: salesOfClubs(given.context) };
   const { ready, isImagined } = desk;
   const judge = new PairJudge(ready, ready.graph.goal.skill ?? skillByDefault);
   const others = othersOfClass(ready, desk.context.joints);
@@ -128,7 +134,7 @@ function withOthers(
 }
 
 /** A club sold as it is made, and with the cover and the wrench that came with its head, where that brings more. */
-function usesOf(club: PlainClub, desk: BuildDesk): MeaningfulUse[] {
+function usesOf(club: PlainClub, desk: BusyDesk): MeaningfulUse[] {
   const plain = buildUse(club, [], desk);
   const extras = desk.extras.get(club.head) ?? [];
   const withExtras = extras.length > 0 ? buildUse(club, extras, desk) : undefined;
@@ -136,13 +142,13 @@ function usesOf(club: PlainClub, desk: BuildDesk): MeaningfulUse[] {
   return [...(plain ? [plain] : []), ...(isBetter ? [withExtras] : [])];
 }
 
-function buildUse(club: PlainClub, extras: readonly Part[], desk: BuildDesk): MeaningfulUse | undefined {
+function buildUse(club: PlainClub, extras: readonly Part[], desk: BusyDesk): MeaningfulUse | undefined {
   const { context, partings } = desk;
   const ids = [club.head, club.adapter, club.shaft, club.grip].filter((id) => id !== null);
   const made = ids.map((id) => context.parts.get(id) as Part);
   // What stands together already is sold as it is.
   if (club.work.length === 0 || unsafeFaults(made).length > 0) return undefined;
-  const sale = saleOfClub(club, extras, context);
+  const sale = desk.saleOfClub(club, extras);
   if (!sale) return undefined;
   const parts = [...ids, ...extras.map(({ id }) => id)];
   const taken = new Set(parts);
@@ -159,6 +165,19 @@ function buildUse(club: PlainClub, extras: readonly Part[], desk: BuildDesk): Me
     minutes: sale.minutes + work.minutes,
     outlayMinor: work.materialMinor + sale.listingFeeMinor,
     ...(clubType ? { kind: clubType } : {}),
+  };
+}
+
+type SaleOfClub = (club: PlainClub, extras: readonly Part[]) => Sale | undefined;
+
+/** Clubs of one head and shaft sell alike whatever joins them, and whatever grip without a fault is on: each sale is worked out once. */
+function salesOfClubs(context: DealContext): SaleOfClub {
+  const known = new Map<string, Sale | undefined>();
+  return (club, extras) => {
+    const { faults } = context.parts.get(club.grip) as Part;
+    const key = JSON.stringify([club.head, club.shaft, faults ?? [], extras.map(({ id }) => id)]);
+    if (!known.has(key)) known.set(key, saleOfClub(club, extras, context));
+    return known.get(key);
   };
 }
 

@@ -1,37 +1,47 @@
-import type { PackedUse, Packing } from "./packing.ts";
+import type { Amount, PackedUse, Packing } from "./packing.ts";
 
 /**
  * Drops uses that another does better with no more: a use that takes as much or more, of time and money too, and brings no
  * more than one other use, or than the best ways to do something with each thing it takes alone. Alike uses are one by this.
  */
 export function dropDominated(packing: Packing): Packing {
-  const byThings = new Map<string, PackedUse[]>();
-  for (const use of packing.uses) {
-    const key = keyOf(use.takes.map(({ resource }) => resource));
-    const alike = byThings.get(key);
-    if (alike === undefined) byThings.set(key, [use]);
-    else alike.push(use);
-  }
-  for (const alike of byThings.values()) alike.sort((a, b) => b.net - a.net);
+  const byThings = usesByThings(packing.uses);
   const beaten = (use: PackedUse) =>
-    subsetsOf(use).some((key) => beatenByOne(use, byThings.get(key) ?? [], packing)) ||
-    beatenApart(use, byThings, packing);
+    beatenWithin(use, 0, byThings, packing) || beatenApart(use, byThings, packing);
   return { ...packing, uses: packing.uses.filter((use) => !beaten(use)) };
 }
 
-/** Uses with more things than this are compared only with those that take the very same things. */
-const mostThings = 5;
-
-function subsetsOf({ takes }: PackedUse): string[] {
-  const all = takes.map(({ resource }) => resource);
-  if (all.length > mostThings) return [keyOf(all)];
-  return Array.from({ length: 2 ** all.length - 1 }, (_, mask) =>
-    keyOf(all.filter((_, place) => (mask + 1) & (2 ** place))),
-  );
+/** Uses by what they take, one thing after another: those of exactly these things, the best first, and those of one more. */
+interface ByThings {
+  readonly uses: PackedUse[];
+  readonly more: Map<number, ByThings>;
 }
 
-function keyOf(resources: readonly number[]): string {
-  return resources.join(" ");
+function usesByThings(uses: readonly PackedUse[]): ByThings {
+  const root = nothingYet();
+  // Sorted once, so that the uses of each place come in order.
+  for (const use of uses.toSorted((a, b) => b.net - a.net)) {
+    let at = root;
+    for (const { resource } of use.takes) {
+      const next = at.more.get(resource) ?? nothingYet();
+      at.more.set(resource, next);
+      at = next;
+    }
+    at.uses.push(use);
+  }
+  return root;
+}
+
+const nothingYet = (): ByThings => ({ uses: [], more: new Map() });
+
+/** Whether a use of some or all of these things, those so far and any from a place on, beats this one. */
+function beatenWithin(use: PackedUse, from: number, at: ByThings, packing: Packing): boolean {
+  if (beatenByOne(use, at.uses, packing)) return true;
+  for (let place = from; place < use.takes.length; place += 1) {
+    const next = at.more.get((use.takes[place] as Amount).resource);
+    if (next !== undefined && beatenWithin(use, place + 1, next, packing)) return true;
+  }
+  return false;
 }
 
 function beatenByOne(use: PackedUse, others: readonly PackedUse[], packing: Packing): boolean {
@@ -60,14 +70,14 @@ function noMore(one: PackedUse, other: PackedUse, { minutes, budget }: Packing):
   );
 }
 
-function beatenApart(use: PackedUse, byThings: ReadonlyMap<string, PackedUse[]>, packing: Packing): boolean {
+function beatenApart(use: PackedUse, byThings: ByThings, packing: Packing): boolean {
   const { takes } = use;
   if (takes.length < 2 || takes.some(({ count }) => count !== 1)) return false;
   let [net, minutes, outlay] = [0, 0, 0];
   for (const { resource } of takes) {
-    const single = byThings
-      .get(keyOf([resource]))
-      ?.find(
+    const single = byThings.more
+      .get(resource)
+      ?.uses.find(
         ({ takes: [took], kind, ...other }) =>
           took?.count === 1 &&
           kind < 0 &&

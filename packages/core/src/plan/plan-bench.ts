@@ -3,10 +3,10 @@ import { titleOfPart } from "../worth/titles.ts";
 import type { MeaningfulUse } from "./meaningful-use.ts";
 import { titleOfOffer } from "./offers.ts";
 import { planActions } from "./plan-actions.ts";
-import type { PlanInput } from "./plan-input.ts";
+import type { PlanInput, PlanWishes } from "./plan-input.ts";
 import type { Bundle, PlanModel, PlanSolution } from "./plan-model.ts";
 import type { Plan, PlanBinding } from "./plan-result.ts";
-import { type PlanSetup, planSetup } from "./plan-setup.ts";
+import { type PlanGround, type PlanSetup, planGround, setupWithin } from "./plan-setup.ts";
 
 /** Whatever solves a plan's model: here, in a worker, or by brute force in a test. */
 export type SolveModel = (model: PlanModel) => Promise<PlanSolution>;
@@ -17,13 +17,26 @@ export type SolveModel = (model: PlanModel) => Promise<PlanSolution>;
  * that is at one place. Throws when the bench does not hold together.
  */
 export async function planBench(input: PlanInput, solve: SolveModel): Promise<Plan> {
-  const setup = planSetup(input);
-  const solution = await solve(setup.model);
+  return planOn(planGround(input), input.wishes, solve);
+}
+
+/**
+ * The same on a ground that is made already, so that other limits cost no more than another solve. `withNextBest` false leaves
+ * out the plan that is next best, which is several solves more.
+ */
+export async function planOn(
+  ground: PlanGround,
+  wishes: PlanWishes,
+  solve: SolveModel,
+  withNextBest = true,
+): Promise<Plan> {
+  const setup = setupWithin(ground, wishes);
+  const solution = await solve(setup.lean);
   const { actions, kept } = planActions(solution.choice, setup);
   return {
     actions,
     kept,
-    currency: input.costs.currency,
+    currency: ground.context.costs.currency,
     netMinor: solution.netMinor,
     outlayMinor: actions.reduce((sum, { outlayMinor }) => sum + outlayMinor, 0),
     minutes: actions.reduce((sum, { minutes }) => sum + minutes, 0),
@@ -32,7 +45,7 @@ export async function planBench(input: PlanInput, solve: SolveModel): Promise<Pl
     stopped: solution.stopped,
     binding: solution.binding.flatMap((each) => bindingOf(each, setup) ?? []).slice(0, bindingsShown),
     leftOut: setup.leftOut,
-    nextBest: await nextBest(solution, setup, solve),
+    nextBest: withNextBest ? await nextBest(solution, setup, solve) : null,
   };
 }
 

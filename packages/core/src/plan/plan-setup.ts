@@ -3,6 +3,7 @@ import { type ReadyBench, readyBench, skillByDefault } from "../resolve/ready-be
 import { type DealContext, dealContext } from "../worth/deal-context.ts";
 import { unsoldBench } from "../worth/unsold-bench.ts";
 import { buildUses } from "./build-uses.ts";
+import { leanModel } from "./lean-model.ts";
 import { mayWait } from "./may-wait.ts";
 import { type MeaningfulUse, rolesOf } from "./meaningful-use.ts";
 import { asOfferedUses, extrasOfHeads, offeredThings } from "./offered-things.ts";
@@ -15,27 +16,41 @@ import { type StockType, stockTypes } from "./stock.ts";
 import { waitUses } from "./wait-uses.ts";
 import type { WantedThing } from "./wanted-things.ts";
 
-/** A plan's model with what its names mean. */
-export interface PlanSetup {
-  readonly model: PlanModel;
+/** All that a plan rests on but its limits: made once, and planned with under one limit after another. */
+export interface PlanGround {
   readonly types: readonly StockType[];
-  readonly uses: ReadonlyMap<string, MeaningfulUse>;
+  readonly uses: readonly MeaningfulUse[];
   readonly offers: readonly Offer[];
   readonly leftOut: readonly LeftOut[];
   readonly context: DealContext;
-  readonly wishes: PlanWishes;
   readonly partings: readonly Parting[];
   /** By the number of a wanted thing: the resources it would add to. */
   readonly wanted: ReadonlyMap<number, readonly string[]>;
+  /** What there is, what can be done and what can be bought; of limits those alone that the user has no say in. */
+  readonly model: PlanModel;
+  /** The same without what is in no best choice under any limits. */
+  readonly lean: PlanModel;
+}
+
+/** A plan's model with what its names mean. */
+export interface PlanSetup extends Omit<PlanGround, "uses"> {
+  readonly uses: ReadonlyMap<string, MeaningfulUse>;
+  readonly wishes: PlanWishes;
+}
+
+/** Makes the model of a plan within what the user allows. */
+export function planSetup(input: PlanInput, wanted: readonly WantedThing[] = []): PlanSetup {
+  return setupWithin(planGround(input, wanted), input.wishes);
 }
 
 /**
- * Makes the model of a plan. Wanted things are in it with a count of none, so that one of them can be added and the model
- * solved again. Throws when the bench does not hold together: whoever calls has checked it.
+ * Makes what a plan rests on; of the wishes only how hours count makes a difference to it. Wanted things are in the model with
+ * a count of none, so that one of them can be added and the model solved again. Throws when the bench does not hold together:
+ * whoever calls has checked it.
  */
-export function planSetup(given: PlanInput, wanted: readonly WantedThing[] = []): PlanSetup {
+export function planGround(given: PlanInput, wanted: readonly WantedThing[] = []): PlanGround {
   const input = withHours(given);
-  const { bench, wishes } = input;
+  const { bench } = input;
   const { offers, leftOut } = offersOf(input);
   const imagined = wanted.map(({ parts, joints }, at) => ({ id: wantedBundle(at), parts, joints }));
   const types = stockTypes({ parts: bench.parts, joints: bench.joints ?? [] }, [...offers, ...imagined]);
@@ -48,24 +63,39 @@ export function planSetup(given: PlanInput, wanted: readonly WantedThing[] = [])
   const builds = buildUses({ ...desk, isImagined: (id) => imaginedIds.has(id) });
   const sells = sellUses(types, context, roles, partings);
   const waits = waitUses(types.filter(mayWait(types, [...builds, ...sells], offers)), desk);
-  const uses = [...builds, ...sells, ...asOfferedUses(things, context, roles), ...waits.uses].filter((use) =>
-    earnsEnough(use, input),
-  );
+  const uses = [...builds, ...sells, ...asOfferedUses(things, context, roles), ...waits.uses];
+  const model: PlanModel = {
+    resources: [...types.flatMap(resourcesOfType), ...freedResources(partings)],
+    uses: uses.map(modelUse),
+    bundles: [...offers.map((offer) => bundleOf(offer, types)), ...partingBundles(partings)],
+    trips: tripsOf(offers),
+    limits: { budgetMinor: null, minutes: null, mostOfKind: waits.mostOfKind },
+  };
   return {
-    ...{ types, offers, leftOut, context, partings, wishes },
+    ...{ types, uses, offers, leftOut, context, partings, model, lean: leanModel(model) },
     wanted: new Map(wanted.map((_, at) => [at, resourcesOf(wantedBundle(at), types)])),
-    uses: new Map(uses.map((use) => [use.id, use])),
-    model: {
-      resources: [...types.flatMap(resourcesOfType), ...freedResources(partings)],
-      uses: uses.map(modelUse),
-      bundles: [...offers.map((offer) => bundleOf(offer, types)), ...partingBundles(partings)],
-      trips: tripsOf(offers),
-      limits: {
-        budgetMinor: wishes.budgetMinor,
-        minutes: wishes.minutes,
-        mostOfKind: { ...(wishes.mostOfType as Record<string, number>), ...waits.mostOfKind },
-      },
-    },
+  };
+}
+
+/** The same under limits. How hours count is not among them: that is another ground. */
+export function setupWithin(ground: PlanGround, wishes: PlanWishes): PlanSetup {
+  const { model, context } = ground;
+  const enough = new Set(
+    ground.uses.flatMap((use) => (earnsEnough(use, wishes, context.costs) ? use.id : [])),
+  );
+  const limits = {
+    budgetMinor: wishes.budgetMinor,
+    minutes: wishes.minutes,
+    mostOfKind: { ...(wishes.mostOfType as Record<string, number>), ...model.limits.mostOfKind },
+  };
+  const within = { ...model, uses: model.uses.filter(({ id }) => enough.has(id)), limits };
+  return {
+    ...ground,
+    wishes,
+    uses: new Map(ground.uses.flatMap((use) => (enough.has(use.id) ? [[use.id, use]] : []))),
+    model: within,
+    // What outdid a use may be among those that bring too little for an hour.
+    lean: wishes.leastPerHourMinor === null ? { ...ground.lean, limits } : within,
   };
 }
 
@@ -114,7 +144,11 @@ const onBench = (instances: StockType["instances"]) =>
   instances.filter(({ bundle }) => bundle === undefined).length;
 
 /** What a use brings for an hour, its own time not taken off. What is bought for it is not in it: no use has that alone. */
-function earnsEnough({ netMinor, minutes }: MeaningfulUse, { wishes, costs }: PlanInput): boolean {
+function earnsEnough(
+  { netMinor, minutes }: MeaningfulUse,
+  wishes: PlanWishes,
+  costs: PlanInput["costs"],
+): boolean {
   if (wishes.leastPerHourMinor === null || minutes === 0) return true;
   const hours = minutes / 60;
   return netMinor + hours * costs.hourValueMinor >= wishes.leastPerHourMinor * hours;
