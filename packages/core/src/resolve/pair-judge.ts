@@ -33,6 +33,11 @@ interface Start extends Gripless {
   readonly joining: Joining;
 }
 
+/** Which ways are wanted after one: all, those of other starts alone, or none. */
+type MoreWays = "all" | "other-starts" | "none";
+
+type TakeWay = (chosen: Chosen, ranked: Ranked, start: Start) => MoreWays;
+
 /** The ways in which a pair could come together with no part but what is on the shaft. */
 interface Starts {
   readonly direct: Start | undefined;
@@ -67,12 +72,13 @@ export class PairJudge {
     const floor = this.skillFloor(head, shaft, starts);
     if (floor === undefined) return { head, shaft, state: "refused", way: undefined };
     let best: Way | undefined;
-    this.eachWay(head, shaft, starts, (chosen, ranked) => {
+    this.eachWay(head, shaft, starts, (chosen, ranked, start) => {
       if (!best || ranked.verdict <= best.ranked.verdict) {
         const way = new LazyWay(chosen, ranked, this.graph.occupancy);
         if (!best || compareWays(way, best) < 0) best = way;
       }
-      return isUnbeatable(ranked, floor);
+      if (isUnbeatable(ranked, floor)) return "none";
+      return this.isBestOf(start, shaft, ranked) ? "other-starts" : "all";
     });
     return { head, shaft, state: best ? "club" : "lacks", way: best };
   }
@@ -85,7 +91,7 @@ export class PairJudge {
     let least: number | undefined;
     this.eachWay(head, shaft, starts, (_, { skill }) => {
       if (least === undefined || skill < least) least = skill;
-      return least <= floor;
+      return least <= floor ? "none" : "all";
     });
     return least;
   }
@@ -107,7 +113,7 @@ export class PairJudge {
     const found: Way[] = [];
     this.eachWay(head, shaft, this.startsOf(head, shaft), (chosen, ranked) => {
       found.push(new LazyWay(chosen, ranked, this.graph.occupancy));
-      return false;
+      return "all";
     });
     return found;
   }
@@ -144,33 +150,39 @@ export class PairJudge {
     return this.isAllowed(open.ranked) ? openSkill : floor;
   }
 
-  /** Hands on every way until one is the last that is wanted. */
-  private eachWay(
-    head: Part,
-    shaft: Part,
-    { direct, own }: Starts,
-    isLast: (chosen: Chosen, ranked: Ranked) => boolean,
-  ): void {
-    if (direct && this.eachGrip(direct, shaft, isLast)) return;
+  /** Whether no other grip makes more of this start: it asks for no more than the parts without a grip do, and putting one on. */
+  private isBestOf({ still, joining }: Start, shaft: Part, { verdict, skill }: Ranked): boolean {
+    const leastSkill = Math.max(still.skill, joining.skill, this.onShaft(shaft).gripSkill);
+    const leastVerdict = still.verdict === rank.fits && leastSkill > 0 ? rank.fitsWithWork : still.verdict;
+    return verdict <= leastVerdict && skill <= leastSkill;
+  }
+
+  /** Hands on every way for as long as more are wanted. */
+  private eachWay(head: Part, shaft: Part, { direct, own }: Starts, take: TakeWay): void {
+    if (direct && this.eachGrip(direct, shaft, take)) return;
     if (!mayTakeAdapter(head)) return;
-    if (own && this.eachGrip(own, shaft, isLast)) return;
+    if (own && this.eachGrip(own, shaft, take)) return;
     for (const adapter of this.adaptersOf(head)) {
       if (adapter === own?.chosen.adapter) continue;
-      if (this.eachGrip(this.start({ head, adapter, shaft }), shaft, isLast)) return;
+      if (this.eachGrip(this.start({ head, adapter, shaft }), shaft, take)) return;
     }
   }
 
-  private eachGrip(start: Start, shaft: Part, isLast: (chosen: Chosen, ranked: Ranked) => boolean): boolean {
+  /** Hands on the ways from one start; whether none is wanted after them. */
+  private eachGrip(start: Start, shaft: Part, take: TakeWay): boolean {
     if (!this.isAllowed(start.ranked)) return false;
     const { grip: own } = this.onShaft(shaft);
-    const isDone = (grip: Part): boolean => {
+    const wantedAfter = (grip: Part): MoreWays => {
       const chosen: Chosen = { ...start.chosen, grip };
       const ranked = this.index.withGrip(start, chosen, this.joining(chosen));
-      return this.isAllowed(ranked) && isLast(chosen, ranked);
+      return this.isAllowed(ranked) ? take(chosen, ranked, start) : "all";
     };
-    if (own && isDone(own)) return true;
-    for (const grip of this.loose.grip) if (grip !== own && isDone(grip)) return true;
-    return false;
+    let wanted = own ? wantedAfter(own) : "all";
+    for (const grip of this.loose.grip) {
+      if (wanted !== "all") break;
+      if (grip !== own) wanted = wantedAfter(grip);
+    }
+    return wanted === "none";
   }
 
   private isAllowed({ verdict, skill }: Ranked): boolean {

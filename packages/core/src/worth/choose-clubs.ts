@@ -20,7 +20,7 @@ export interface BuildDesk {
 /** What is sold when these clubs are built of the listing: the clubs, what is left of things taken apart, and the rest as it is. */
 export function salesOfBuilding(chosen: readonly Candidate[], { things, context }: BuildDesk): Sale[] {
   const taken = new Set(chosen.flatMap(({ takes }) => takes));
-  const joints = context.joints.filter((joint) => !isUndone(joint, chosen));
+  const joints = context.offered.joints.filter((joint) => !isUndone(joint, chosen));
   const rest = things.flatMap(({ parts, asItIs }) => {
     if (!parts.some(({ id }) => taken.has(id))) return asItIs.sale ?? [];
     return leftOf(parts, taken, joints).flatMap((piece) => thingOf(piece, context).sale ?? []);

@@ -8,7 +8,7 @@ export type Cluster = readonly Part[];
 export function clustersOf(parts: readonly Part[], joints: readonly Joint[]): ReadonlyMap<string, Cluster> {
   const clusters = new Map<string, Part[]>(parts.map((part) => [part.id, [part]]));
   for (const { parts: ends } of joints) {
-    const [one, other] = ends.map((id) => clusters.get(id));
+    const [one, other] = [clusters.get(ends[0]), clusters.get(ends[1])];
     if (!one || !other || one === other) continue;
     one.push(...other);
     for (const { id } of other) clusters.set(id, one);

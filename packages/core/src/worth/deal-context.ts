@@ -1,3 +1,4 @@
+import type { Bench } from "../graph/bench-graph.ts";
 import type { Joint } from "../parts/joint.ts";
 import type { Part, PartKind } from "../parts/part.ts";
 import { once } from "../resolve/once.ts";
@@ -20,6 +21,8 @@ export interface DealContext {
   readonly finder: ModelFinder;
   /** The listing as parts. */
   readonly offered: ListingParts;
+  /** The bench without the listing and without what has been sold, and its parts by their ids. */
+  readonly shelf: { readonly bench: Bench; readonly parts: ReadonlyMap<string, Part> };
   /** All parts, of the bench and of the listing. */
   readonly parts: ReadonlyMap<string, Part>;
   readonly joints: readonly Joint[];
@@ -44,13 +47,15 @@ const clubsMax = { withListing: 24, without: 3 };
  * and the catalogue is not found out again. Throws when the bench does not hold together: whoever calls has checked it.
  */
 export function dealContext(input: DealInput, same?: DealContext): DealContext {
-  const bench = unsoldBench(input.bench);
+  const shelf = same?.shelf ?? shelfOf(input.bench);
+  const { bench } = shelf;
   const finder = same?.finder ?? modelFinder(input.catalogue);
-  const offered = partsOfListing(input.listing, input.catalogue, freeIds(bench.parts));
+  const offered = partsOfListing(input.listing, finder, freeIds(shelf.parts));
   const own = (limit: number) => ({ ...bench, goal: { ...bench.goal, limit } });
-  const parts = [...bench.parts, ...offered.parts];
+  const parts = new Map(shelf.parts);
+  for (const part of offered.parts) parts.set(part.id, part);
   const joints = [...(bench.joints ?? []), ...offered.joints];
-  const clusters = same ? clustersOf(offered.parts, offered.joints) : clustersOf(parts, joints);
+  const clusters = same ? clustersOf(offered.parts, offered.joints) : clustersOf([...parts.values()], joints);
   const alone = same?.alone ?? once(() => ready(own(clubsMax.without), input));
   const readyWith = once(() => readyWithListing(alone(), offered));
   const estimate = once(() => resaleEstimator(input.evidence, input.costs, input.today));
@@ -59,7 +64,8 @@ export function dealContext(input: DealInput, same?: DealContext): DealContext {
     costs: input.costs,
     finder,
     offered,
-    parts: new Map(parts.map((part) => [part.id, part])),
+    shelf,
+    parts,
     joints,
     leads: leadsOf(offered),
     isOffered: (id) => offered.itemOf.has(id),
@@ -94,6 +100,11 @@ function readyWithListing(alone: ReadyBench, offered: ListingParts): ReadyBench 
   );
 }
 
+function shelfOf(given: Bench): DealContext["shelf"] {
+  const bench = unsoldBench(given);
+  return { bench, parts: new Map(bench.parts.map((part) => [part.id, part])) };
+}
+
 function ready(bench: DealInput["bench"], { rules, reference }: DealInput): ReadyBench {
   const made = readyBench(bench, rules, reference);
   if (!made.ok) throw new Error(`the bench does not hold together: ${JSON.stringify(made.refusals[0])}`);
@@ -101,8 +112,7 @@ function ready(bench: DealInput["bench"], { rules, reference }: DealInput): Read
 }
 
 /** Ids for the listing's parts that no part of the bench has. */
-function freeIds(parts: readonly Part[]): (kind: PartKind) => string {
-  const taken = new Set(parts.map(({ id }) => id));
+function freeIds(taken: ReadonlyMap<string, Part>): (kind: PartKind) => string {
   const next = countingIds("listing");
   const free = (kind: PartKind): string => {
     const id = next(kind);

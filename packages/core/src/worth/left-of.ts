@@ -7,6 +7,7 @@ import { type Cluster, clustersOf } from "./clusters.ts";
  */
 export function leftOf(parts: Cluster, taken: ReadonlySet<string>, joints: readonly Joint[]): Cluster[] {
   const left = parts.filter(({ id }) => !taken.has(id));
+  if (left.length <= 1) return left.filter(({ kind }) => kind !== "grip").map((part) => [part]);
   const pieces = [...new Set(clustersOf(left, joints).values())];
   return pieces.filter((piece) => piece.some(({ kind }) => kind !== "grip"));
 }

@@ -32,11 +32,11 @@ export function judgedCopies(item: ListingItem): number {
  */
 export function partsOfListing(
   listing: Listing,
-  catalogue: readonly CatalogueModel[],
+  catalogue: readonly CatalogueModel[] | ModelFinder,
   idFor: (kind: PartKind) => string = countingIds("listing"),
   copiesOf: (item: ListingItem) => number = judgedCopies,
 ): ListingParts {
-  const finder = modelFinder(catalogue);
+  const finder = "byId" in catalogue ? catalogue : modelFinder(catalogue);
   const parts: Part[] = [];
   const joints: Joint[] = [];
   const itemOf = new Map<string, number>();
