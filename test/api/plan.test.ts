@@ -108,6 +108,31 @@ describe("POST /api/plan", () => {
     expect(body.actions.flatMap(({ parts }: { parts: string[] }) => parts)).not.toContain("h1");
   });
 
+  it("leaves out what is next best where nobody asks for it", async () => {
+    const { body } = await plan(app, { ...bench, nextBest: false, seconds: 0.2 });
+    expect(body).toMatchObject({ gap: 0, nextBest: null });
+    expect(done(body)).toEqual(["build"]);
+  });
+
+  it("rests on what is stored now, however often it was asked for before", async () => {
+    const app = await testApp();
+    for (const row of evidence) await ask(app, "POST", "/api/evidence", row);
+    const asked = async (body = {}) => (await plan(app, { seconds: 1, ...body })).body;
+    expect((await asked()).actions).toEqual([]);
+    for (const part of bench.parts) await ask(app, "POST", "/api/bench/parts", part);
+    for (const joint of bench.joints) await ask(app, "POST", "/api/bench/joints", joint);
+    const first = await asked({ skill: "regrip" });
+    expect(done(first)).toEqual(["build"]);
+    expect(await asked({ skill: "regrip" })).toEqual(first);
+    expect(done(await asked({ skill: "regrip", mostOfType: { driver: 0 } }))).not.toContain("build");
+    await ask(app, "PUT", "/api/costs", { hourValueMinor: 0 });
+    expect((await asked({ skill: "regrip" })).netMinor).toBeGreaterThan(first.netMinor);
+    await ask(app, "DELETE", "/api/bench/parts/h1");
+    expect(done(await asked({ skill: "regrip" }))).not.toContain("build");
+    await ask(app, "POST", "/api/bench/undo", {});
+    expect(done(await asked({ skill: "regrip" }))).toContain("build");
+  });
+
   it.each([
     [{ budgetMinor: -1 }, "budgetMinor"],
     [{ seconds: 0 }, "seconds"],

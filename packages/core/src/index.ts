@@ -86,7 +86,7 @@ export type {
   LinearSolver,
   SolverOptions,
 } from "./plan/linear-solver.ts";
-export { planBench, type SolveModel } from "./plan/plan-bench.ts";
+export { planBench, planOn, type SolveModel } from "./plan/plan-bench.ts";
 export type { PlanInput, PlanWishes } from "./plan/plan-input.ts";
 export type {
   Bundle,
@@ -100,6 +100,7 @@ export type {
   Use,
 } from "./plan/plan-model.ts";
 export type { Plan, PlanAction, PlanBinding } from "./plan/plan-result.ts";
+export { type PlanGround, planGround } from "./plan/plan-setup.ts";
 export { searchWords } from "./plan/search-words.ts";
 export { type PlanOptions, solvePlan } from "./plan/solve-plan.ts";
 export { wantedThing } from "./plan/wanted-things.ts";

@@ -81,7 +81,9 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const watchlist = openWatchlist({ ...world, tables }, threads, logFailure);
   const bench: Bench = { ...stored, sightings: notingShelf(stored.sightings, watchlist.note) };
   const trade = openTrade(tables, costs, models, today);
-  const plans = openPlans(world, threads);
+  const { parts, joints, claims, models: catalogue, evidence, sightings } = tables;
+  const stamp = () => tables.stampOf(parts, joints, claims, catalogue, evidence, sightings);
+  const plans = openPlans({ ...world, stamp }, threads);
   const planJobs = openPlanJobs(plans, logFailure);
   const batches = openBatches({ ...world, tables, watchlist }, threads, logFailure);
   app.addHook("onClose", async () => {

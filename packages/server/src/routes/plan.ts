@@ -16,7 +16,8 @@ const bodySchema = z.strictObject({
   hours: z.enum(["at-own-rate", "for-nothing"]).optional(),
   leastPerHourMinor: amountMinor.min(0).nullable().optional(),
   skill: skillSchema.optional(),
-  seconds: z.number().min(1).max(60).optional(),
+  seconds: z.number().min(0.1).max(60).optional(),
+  nextBest: z.boolean().optional(),
   ...worldShape,
 });
 

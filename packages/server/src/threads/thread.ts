@@ -2,7 +2,7 @@ import { parentPort } from "node:worker_threads";
 import type { LinearSolver } from "@ferrule/core";
 import { loadHighsSolver } from "../plan/highs-solver.ts";
 import { judgeRows } from "./judge-rows.ts";
-import { makePlan } from "./make-plan.ts";
+import { makePlans } from "./make-plans.ts";
 import type { FromThread, ToThread } from "./thread-pool.ts";
 import type { ThreadPort } from "./thread-port.ts";
 import type { ThreadTask } from "./thread-task.ts";
@@ -65,7 +65,7 @@ async function work(task: ThreadTask, port: ThreadPort): Promise<void> {
 }
 
 function doTask(task: ThreadTask, port: ThreadPort): Promise<void> {
-  if (task.do === "plan") return makePlan(task, port);
+  if (task.do === "plans") return makePlans(port);
   return task.do === "values" ? valueWants(task, port) : judgeRows(task, port);
 }
 

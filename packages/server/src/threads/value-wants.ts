@@ -18,10 +18,10 @@ export type ValuesMessage = readonly ValuedWant[];
 const secondsInAll = 60;
 
 /** Values wants by the plan, and says them. */
-export async function valueWants({ world, wants }: ValuesTask, port: ThreadPort): Promise<void> {
+export async function valueWants({ world, wishes, wants }: ValuesTask, port: ThreadPort): Promise<void> {
   const solve = solverWithin(await port.solver(), secondsInAll, port.shouldStop);
   let left = wants.length + 1;
-  const values = await wantValues(wants, { ...world, rules }, (model) => {
+  const values = await wantValues(wants, { ...world, wishes, rules }, (model) => {
     const share = 1 / Math.max(1, left);
     left -= 1;
     return solve(model, { share, relativeGap: 1e-4 });

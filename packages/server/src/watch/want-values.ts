@@ -1,3 +1,4 @@
+import type { PlanWishes } from "@ferrule/core";
 import type { ThreadPool } from "../threads/thread-pool.ts";
 import type { PlanWorld } from "../threads/thread-task.ts";
 import type { ValuedWant, ValuesMessage } from "../threads/value-wants.ts";
@@ -15,6 +16,7 @@ export interface ValuesSource {
   /** Differs after every change of what values rest on. */
   stamp(): string;
   world(): PlanWorld | undefined;
+  wishes(): PlanWishes;
   watched(): readonly Watched[];
 }
 
@@ -34,7 +36,7 @@ export function openWantValues(
     const world = source.world();
     if (world === undefined) return;
     isRunning = true;
-    const task = { do: "values", world, wants: wantsOf(source.watched()) } as const;
+    const task = { do: "values", world, wishes: source.wishes(), wants: wantsOf(source.watched()) } as const;
     pool.start<ValuesMessage>(task, {
       message: (values) => {
         kept = new Map(values.map((value) => [value.want, value]));

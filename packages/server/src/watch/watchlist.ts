@@ -119,8 +119,9 @@ function valuesSource(tools: WatchTools, desks: WatchDesks) {
     stamp: () => desks.stampOf(evidence, sightings, models, watches),
     world: () => {
       const made = worldOf(tools, {}, "The wants cannot be valued");
-      return made.ok ? { ...made.value, wishes: wishesOf({}) } : undefined;
+      return made.ok ? made.value : undefined;
     },
+    wishes: () => wishesOf({}),
     watched: () => desks.ready().watched,
   };
 }
