@@ -6,6 +6,7 @@ import { addCatalogue } from "./catalogue.ts";
 import { addClaims } from "./claims.ts";
 import type { App, RouteContext } from "./context.ts";
 import { addCosts } from "./costs.ts";
+import { addDimensions } from "./dimensions.ts";
 import { addEstimate } from "./estimate.ts";
 import { addEvidence } from "./evidence.ts";
 import { addExports } from "./exports.ts";
@@ -32,6 +33,7 @@ export function addRoutes(app: App, context: RouteContext): void {
   const routes = [
     addResolve,
     addEstimate,
+    addDimensions,
     addTune,
     addBench,
     addParts,
