@@ -15,16 +15,17 @@ import { solveWhole } from "./solve-whole.ts";
 const fewUses = 600;
 /** A first whole-number solve sees this many: all of them where the model is small, and then that is the end of it. */
 const fewAlive = 300;
-/** A part of no more than that is looked at for so long, however little of the time is its share. */
-const leastMsOfFew = 2_000;
+/** A part of no more than that is looked at for twice the time of the whole, within these, however little is its share. */
+const leastMsOfFew = { low: 300, high: 2_000 };
 /** The next whole-number solve sees about so many uses, those nearest to paying at the prices of the relaxation. */
 const firstUses = 1_500;
 /** With more uses than this the whole-number solver does not come to anything, nor back in time. */
 const manyUses = 12_000;
 
 /** The least time for a part: what can be solved to its end, which takes hundredths of a second, is not stopped by a busy machine. */
-export function leastMsOf({ uses }: Packing): number {
-  return uses.length <= fewAlive ? leastMsOfFew : 0;
+export function leastMsOf({ uses }: Packing, seconds: number): number {
+  const { low, high } = leastMsOfFew;
+  return uses.length <= fewAlive ? Math.max(low, Math.min(high, 2_000 * seconds)) : 0;
 }
 
 /** What is known of a part before anything is tried: nothing done, and the bound that needs no solver. */

@@ -46,7 +46,7 @@ export async function solvePlan(
       solved[at] = { part, solved: better };
       options.onProgress?.(solutionOf(solved));
     };
-    const ms = Math.max(Math.max(0, until - now()) * share, leastMsOf(part));
+    const ms = Math.max(Math.max(0, until - now()) * share, leastMsOf(part, seconds));
     const effort = { relativeGap, now, shouldStop, until: now() + ms };
     keep(await solvePart(part, solver, { ...effort, onBetter: keep }));
   }
