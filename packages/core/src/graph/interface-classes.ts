@@ -3,6 +3,11 @@ import type { CompiledRule } from "./compiled-rule.ts";
 import { rawAt } from "./fact.ts";
 import type { Place } from "./shape.ts";
 
+interface ClassNumbers {
+  readonly forReader: Int32Array;
+  readonly class: number;
+}
+
 /**
  * Numbers for parts that are alike. For every reader (a rule, several rules together, or a single fact), parts with the same
  * values in the fields that it reads get the same number, so that it is asked once for all of them; parts alike for every
@@ -14,8 +19,8 @@ export class InterfaceClasses {
   private readonly reads: readonly (readonly number[])[];
   private readonly values: readonly Map<unknown, number>[];
   private readonly numbers: readonly Map<string, number>[];
-  private readonly classes = new Map<string, number>();
-  private readonly known = new WeakMap<Part, { forReader: Int32Array; class: number }>();
+  private readonly classes = new Map<string, ClassNumbers>();
+  private readonly known = new WeakMap<Part, ClassNumbers>();
 
   constructor(readers: readonly Pick<CompiledRule, "depends">[], place: Place) {
     const joined = readers.map(({ depends }) => depends[place].map((keys) => keys.join(".")));
@@ -27,18 +32,29 @@ export class InterfaceClasses {
   }
 
   /** The numbers of a part, one for each reader and 0 where it reads nothing here, and its class. */
-  of(part: Part): { readonly forReader: Int32Array; readonly class: number } {
-    const found = this.known.get(part);
-    if (found) return found;
+  of(part: Part): ClassNumbers {
+    let found = this.known.get(part);
+    if (!found) {
+      found = this.ofClass(part);
+      this.known.set(part, found);
+    }
+    return found;
+  }
+
+  private ofClass(part: Part): ClassNumbers {
     const values = this.paths.map((keys, at) =>
       intern(this.values[at] as Map<unknown, number>, comparable(rawAt(part, keys))),
     );
-    const forReader = Int32Array.from(this.reads, (read, at) =>
-      read.length === 0 ? 0 : this.number(read, at, values),
-    );
-    const entry = { forReader, class: intern(this.classes, values.join(" ")) };
-    this.known.set(part, entry);
-    return entry;
+    const name = values.join(" ");
+    let found = this.classes.get(name);
+    if (!found) {
+      const forReader = Int32Array.from(this.reads, (read, at) =>
+        read.length === 0 ? 0 : this.number(read, at, values),
+      );
+      found = { forReader, class: this.classes.size + 1 };
+      this.classes.set(name, found);
+    }
+    return found;
   }
 
   private number(read: readonly number[], at: number, values: readonly number[]): number {

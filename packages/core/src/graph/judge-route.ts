@@ -86,10 +86,10 @@ export function settledRoute(
   joinSteps: readonly StepNeeded[],
   work: WorkTable,
 ): RouteFinding[] {
-  const settled = (finding: RouteFinding): RouteFinding => ({
-    compiled: finding.compiled,
-    ...settledByJoint(finding.compiled, finding, context, joined),
-  });
+  const settled = (finding: RouteFinding): RouteFinding => {
+    const by = settledByJoint(finding.compiled, finding, context, joined);
+    return by === finding ? finding : { compiled: finding.compiled, ...by };
+  };
   const first = judged.map(settled);
   const steps = [
     ...joinSteps,

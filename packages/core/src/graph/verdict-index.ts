@@ -8,7 +8,7 @@ import type { Context } from "./context.ts";
 import { type CompiledFact, readFact } from "./fact.ts";
 import { InterfaceClasses } from "./interface-classes.ts";
 import { isCovered, type JoinedSets, type RouteFinding, skillOfSteps } from "./judge-route.ts";
-import { type Judged, judgeRule } from "./judge-rule.ts";
+import { judgeRule } from "./judge-rule.ts";
 import { type Chosen, contextOf, type Joining } from "./route.ts";
 import { factName, factsRead, type RuleGroup, ruleGroups } from "./rule-group.ts";
 import { mayTakeShaft, type Place } from "./shape.ts";
@@ -30,7 +30,7 @@ const none = new Int32Array();
 
 /** What one rule comes to. */
 interface RuleRanked extends Ranked {
-  readonly judged: Judged;
+  readonly finding: RouteFinding;
 }
 
 /** What the rules of a group come to on some parts: the worst of them, and each in the order of the group. */
@@ -41,6 +41,8 @@ interface GroupRanked extends Ranked {
 /** A group with what it came to, and what each of its rules came to by the values of its facts. */
 interface IndexedGroup extends RuleGroup {
   readonly known: ByNumbers<GroupRanked>;
+  /** The same with what each rule said: asked for far fewer parts. */
+  readonly findings: ByNumbers<readonly RouteFinding[]>;
   readonly byFacts: readonly {
     readonly compiled: CompiledRule;
     readonly facts: readonly IndexedFact[];
@@ -193,14 +195,23 @@ export class VerdictIndex {
   /** What each of the rules other than those on the work comes to on these parts, in their order. */
   findings(chosen: Chosen): RouteFinding[] {
     const numbers = this.numbersOf(chosen);
+    const flags = chosen.shaft ? this.flagsOf(chosen.shaft) : 0;
+    const inOrder: (RouteFinding | undefined)[] = [];
+    for (const group of this.groups) {
+      if (!applies(group, chosen)) continue;
+      const findings =
+        group.findings.find(numbers, flags) ??
+        group.findings.keep(numbers, flags, this.findingsOf(group, chosen, numbers));
+      group.rules.forEach(({ order }, at) => {
+        inOrder[order] = findings[at];
+      });
+    }
+    return inOrder.filter((finding) => finding !== undefined);
+  }
+
+  private findingsOf(group: IndexedGroup, chosen: Chosen, numbers: Numbers): RouteFinding[] {
     const judge = this.ruleJudge(chosen, numbers);
-    return this.groups
-      .filter((group) => applies(group, chosen))
-      .flatMap((group) =>
-        group.rules.map(({ compiled, order }, at) => ({ order, compiled, ...judge(group, at).judged })),
-      )
-      .sort((a, b) => a.order - b.order)
-      .map(({ order: _order, ...finding }) => finding);
+    return group.rules.map((_, at) => judge(group, at).finding);
   }
 
   /** Whether a rule that reads only what whole groups of parts share refuses these. */
@@ -286,7 +297,11 @@ export class VerdictIndex {
     this.judgements += 1;
     const judged = judgeRule(compiled, context);
     const skill = skillOfSteps(judged.outcome.steps ?? [], this.graph.work);
-    return { verdict: verdicts.indexOf(judged.outcome.verdict), skill: skills.indexOf(skill), judged };
+    return {
+      verdict: verdicts.indexOf(judged.outcome.verdict),
+      skill: skills.indexOf(skill),
+      finding: { compiled, ...judged },
+    };
   }
 }
 
@@ -330,6 +345,7 @@ function indexedGroup(group: RuleGroup, at: number, facts: readonly IndexedFact[
   return {
     ...group,
     known: new ByNumbers(at),
+    findings: new ByNumbers(at),
     byFacts: group.rules.map(({ compiled }) => ({
       compiled,
       facts: [...compiled.needs, ...compiled.uses].map((fact) => byName.get(factName(fact)) as IndexedFact),

@@ -8,7 +8,7 @@ import type { Part } from "../parts/part.ts";
 import type { Reference } from "../parts/reference.ts";
 import type { Refusal } from "../parts/refusal.ts";
 import type { Rule } from "../rules/rule.ts";
-import { type ShaftGroup, shaftGroups } from "./shaft-groups.ts";
+import { type ShaftGroup, shaftGroups, withShafts } from "./shaft-groups.ts";
 
 /** The skill allowed until the user says more: most people never re-shaft. */
 export const skillByDefault: Skill = "screw";
@@ -46,7 +46,31 @@ export function withParts(
 ): ReadyBench {
   const built = graphWith(ready.graph, parts, joints);
   if (!built.ok) throw new Error(`the bench does not hold together: ${JSON.stringify(built.refusals[0])}`);
-  return readyOf(built.graph, new VerdictIndex(built.graph, ready.index));
+  const { graph } = built;
+  const index = new VerdictIndex(graph, ready.index);
+  const added = new Set(parts.map(({ id }) => id));
+  const isApart = joints.every(({ parts: [one, other] }) => added.has(one) && added.has(other));
+  return isApart ? grown(ready, graph, index, parts) : readyOf(graph, index);
+}
+
+/** Where nothing is joined to what was there, only what has come is looked at. */
+function grown(ready: ReadyBench, graph: BenchGraph, index: VerdictIndex, more: readonly Part[]): ReadyBench {
+  const has = (place: Part["kind"]) => more.some(({ kind }) => kind === place);
+  const { adapter, grip } = ready.alike;
+  return {
+    graph,
+    index,
+    groups: withShafts(
+      ready.groups,
+      more.filter(({ kind }) => kind === "shaft"),
+      graph,
+      index,
+    ),
+    alike: {
+      adapter: has("adapter") ? oneOfEach("adapter", "bore", graph, index) : adapter,
+      grip: has("grip") ? oneOfEach("grip", "core", graph, index) : grip,
+    },
+  };
 }
 
 function readyOf(graph: BenchGraph, index: VerdictIndex): ReadyBench {
