@@ -1,4 +1,4 @@
-import { judgeDeal, planBench, rules, solvePlan } from "../../../packages/core/dist/index.js";
+import { dealJudge, planBench, priceParts, rules, solvePlan } from "../../../packages/core/dist/index.js";
 import { asSighting, writtenBefore } from "../before.mjs";
 import { makesClub } from "../fit.mjs";
 import { gripMinor } from "../ledger.mjs";
@@ -24,9 +24,17 @@ export function toolPolicy({ seed, catalogue, reference, costs, solver, report =
   return async ({ day, open, ledger, sales }) => {
     for (const sale of sales) evidence.push(asEvidence(sale, `own-${evidence.length}`, true));
     for (const listing of open) note(listing, day);
-    buyWhatIsWorth(day, open, ledger);
-    if (day % planEveryDays === planEveryDays - 1) await buildAndSell(day, ledger);
+    let world = await pricedWorld(day, ledger);
+    world = await buyWhatIsWorth(day, open, ledger, world);
+    if (day % planEveryDays === planEveryDays - 1) await buildAndSell(ledger, day, world);
   };
+
+  /** The bench with what its parts are worth to it as it stands. */
+  async function pricedWorld(day, ledger) {
+    const world = worldNow(day, ledger);
+    const prices = await priceParts(world, solver);
+    return prices ? { ...world, prices } : world;
+  }
 
   function note(listing, day) {
     if (!notes.has(listing.id)) {
@@ -41,32 +49,33 @@ export function toolPolicy({ seed, catalogue, reference, costs, solver, report =
   }
 
   /** What can be bought tonight, the one that brings most for its money first; after each purchase the rest is judged anew. */
-  function buyWhatIsWorth(day, open, ledger) {
-    let judged = open.flatMap((listing) => judge(listing, day, ledger) ?? []);
-    while (judged.length > 0) {
-      judged.sort((one, other) => other.perEuro - one.perEuro);
-      const [first, ...rest] = judged;
-      judged = rest;
-      if (first.priceMinor + first.listing.postageMinor > ledger.cashMinor()) continue;
+  async function buyWhatIsWorth(day, open, ledger, given) {
+    let world = given;
+    let left = open;
+    for (;;) {
+      const judgeIt = dealJudge(world);
+      const judged = left.flatMap((listing) => judge(listing, day, judgeIt) ?? []);
+      const first = judged
+        .filter(({ listing, priceMinor }) => priceMinor + listing.postageMinor <= ledger.cashMinor())
+        .reduce((one, other) => (one && one.perEuro >= other.perEuro ? one : other), undefined);
+      if (!first) return world;
       const thing = ledger.buy(first.listing, first.priceMinor);
       report({ day, bought: first });
       if (thing.head?.fault === "crack") ledger.scrap(thing);
       benchTurn += 1;
-      judged = rest.flatMap(({ listing }) => judge(listing, day, ledger) ?? []);
+      left = judged.flatMap(({ listing }) => (listing === first.listing ? [] : listing));
+      world = await pricedWorld(day, ledger);
     }
   }
 
-  function judge(listing, day, ledger) {
+  function judge(listing, day, judgeIt) {
     const noted = notes.get(listing.id);
     const answered = isAnswered(listing, day);
     const state = `${benchTurn} ${answered}`;
     if (noted.judgedAt === state) return undefined;
     noted.judgedAt = state;
     const said = asListing(listing, answered);
-    const deal = judgeDeal({
-      ...worldNow(day, ledger, listing.id),
-      listing: said,
-    });
+    const deal = judgeIt({ listing: said });
     const most = deal.mostToPay?.amountMinor ?? 0;
     report({ day, judged: listing, deal });
     if (deal.verdict === "ask-first") noted.askedOn ??= day;
@@ -78,7 +87,7 @@ export function toolPolicy({ seed, catalogue, reference, costs, solver, report =
     return { listing, priceMinor, deal, perEuro: (most - priceMinor) / (priceMinor + listing.postageMinor) };
   }
 
-  function worldNow(day, ledger, but) {
+  function worldNow(day, ledger) {
     const things = [...ledger.things].map(asParts);
     const grips = Array.from({ length: boxOfGrips }, (_, at) => ({
       ...{ id: `box-grip-${at}`, kind: "grip", paid: { amountMinor: gripMinor, currency: "EUR" } },
@@ -90,18 +99,18 @@ export function toolPolicy({ seed, catalogue, reference, costs, solver, report =
       joints: things.flatMap(({ joints }) => joints),
       goal: { skill: "bond" },
     };
-    const sightings = [...log.values()].filter(({ id }) => id !== but);
+    const sightings = [...log.values()];
     return { bench, rules, reference, catalogue, evidence, sightings, costs, today: dateOf(day) };
   }
 
-  async function buildAndSell(day, ledger) {
+  async function buildAndSell(ledger, day, world) {
     if (ledger.things.size === 0) return;
     const wishes = {
       ...{ budgetMinor: null, minutes: null, mostOfType: {} },
       ...{ hours: "at-own-rate", leastPerHourMinor: null },
     };
     const options = { seconds: 5, relativeGap: 0.001, now: () => performance.now() };
-    const plan = await planBench({ ...worldNow(day, ledger), wishes }, (model) =>
+    const plan = await planBench({ ...world, wishes }, (model) =>
       solvePlan(model, solver, options),
     );
     report({ day, plan });

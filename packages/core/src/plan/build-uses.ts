@@ -33,8 +33,14 @@ interface BusyDesk extends BuildDesk {
   readonly saleOfClub: SaleOfClub;
 }
 
-/** Every settled club that can be made of the types, at what it brings over its work. */
-export function buildUses(given: BuildDesk): MeaningfulUse[] {
+/**
+ * Every settled club that can be made of the types, at what it brings over its work; of those alone that are asked for, where
+ * somebody asks for some.
+ */
+export function buildUses(
+  given: BuildDesk,
+  isAsked: (head: Part, shaft: Part) => boolean = () => true,
+): MeaningfulUse[] {
   const desk = { ...given, saleOfClub: salesOfClubs(given.context) };
   const { ready, isImagined } = desk;
   const judge = new PairJudge(ready, ready.graph.goal.skill ?? skillByDefault);
@@ -52,7 +58,8 @@ export function buildUses(given: BuildDesk): MeaningfulUse[] {
     .flatMap((head) =>
       ready.groups
         .filter((group) => !judge.groupRefused(head, group.first))
-        .flatMap(({ shafts }) => shafts.flatMap((shaft) => waysOf(head, shaft)))
+        .flatMap(({ shafts }) => shafts.filter((shaft) => isAsked(head, shaft)))
+        .flatMap((shaft) => waysOf(head, shaft))
         .flatMap((way) => usesOf(plainClub(way, ready.graph), desk)),
     );
 }
@@ -159,7 +166,7 @@ function buildUse(club: PlainClub, extras: readonly Part[], desk: BusyDesk): Mea
   const clubType = head?.kind === "head" ? head.clubType : undefined;
   return {
     id: ["build", club.id, ...extras.map(({ id }) => id)].join(" "),
-    ...{ do: "build", title: sale.title, parts, club: { ...club, work: own } },
+    ...{ do: "build", title: sale.title, parts, club: { ...club, work: own }, sale },
     takes: [...sharesOf(parts, desk.roles), ...freedShares(taken, shared)],
     netMinor: roundMinor(sale.gain.value) - work.totalMinor,
     minutes: sale.minutes + work.minutes,

@@ -1,5 +1,6 @@
 import type { PlainClub } from "../resolve/club.ts";
 import type { Want } from "../resolve/result.ts";
+import type { Sale } from "../worth/sale.ts";
 import type { Share, Use } from "./plan-model.ts";
 import type { StockType } from "./stock.ts";
 
@@ -10,6 +11,8 @@ export interface MeaningfulUse extends Use {
   /** Parts of the types' representatives that it takes. */
   readonly parts: readonly string[];
   readonly club?: PlainClub;
+  /** What a club that is built is sold for. */
+  readonly sale?: Sale;
   readonly want?: Want;
   readonly takeAtOrUnderMinor?: number;
 }

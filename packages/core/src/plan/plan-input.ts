@@ -5,6 +5,7 @@ import type { Reference } from "../parts/reference.ts";
 import type { Rule } from "../rules/rule.ts";
 import type { CostSettings } from "../worth/cost-settings.ts";
 import type { Evidence } from "../worth/evidence.ts";
+import type { PlanPrices } from "../worth/plan-prices.ts";
 import type { Sighting } from "../worth/sighting.ts";
 
 /** What the user allows and asks of a plan; null is no limit. */
@@ -33,4 +34,6 @@ export interface PlanInput {
   readonly costs: CostSettings;
   readonly today: string;
   readonly wishes: PlanWishes;
+  /** What parts are worth kept, where that has been worked out: without it what may wait is looked at part by part. */
+  readonly prices?: PlanPrices;
 }

@@ -4,6 +4,7 @@ import { type DealContext, dealContext } from "../worth/deal-context.ts";
 import { unsoldBench } from "../worth/unsold-bench.ts";
 import { buildUses } from "./build-uses.ts";
 import { leanModel } from "./lean-model.ts";
+import { keepUses } from "./keep-uses.ts";
 import { mayWait } from "./may-wait.ts";
 import { type MeaningfulUse, rolesOf } from "./meaningful-use.ts";
 import { asOfferedUses, extrasOfHeads, offeredThings } from "./offered-things.ts";
@@ -13,7 +14,7 @@ import type { PlanInput, PlanWishes } from "./plan-input.ts";
 import type { PlanModel, PlanTrip, Resource, Share, Use } from "./plan-model.ts";
 import { sellUses } from "./sell-uses.ts";
 import { type StockType, stockTypes } from "./stock.ts";
-import { waitUses } from "./wait-uses.ts";
+import { type Waits, waitUses } from "./wait-uses.ts";
 import type { WantedThing } from "./wanted-things.ts";
 
 /** All that a plan rests on but its limits: made once, and planned with under one limit after another. */
@@ -22,6 +23,8 @@ export interface PlanGround {
   readonly uses: readonly MeaningfulUse[];
   readonly offers: readonly Offer[];
   readonly leftOut: readonly LeftOut[];
+  /** One of each type, ready to be asked. */
+  readonly ready: ReadyBench;
   readonly context: DealContext;
   readonly partings: readonly Parting[];
   /** By the number of a wanted thing: the resources it would add to. */
@@ -45,10 +48,14 @@ export function planSetup(input: PlanInput, wanted: readonly WantedThing[] = [])
 
 /**
  * Makes what a plan rests on; of the wishes only how hours count makes a difference to it. Wanted things are in the model with
- * a count of none, so that one of them can be added and the model solved again. Throws when the bench does not hold together:
- * whoever calls has checked it.
+ * a count of none, so that one of them can be added and the model solved again. With `waits` false nothing is kept for what
+ * may come. Throws when the bench does not hold together: whoever calls has checked it.
  */
-export function planGround(given: PlanInput, wanted: readonly WantedThing[] = []): PlanGround {
+export function planGround(
+  given: PlanInput,
+  wanted: readonly WantedThing[] = [],
+  { waits: withWaits }: { readonly waits: boolean } = { waits: true },
+): PlanGround {
   const input = withHours(given);
   const { bench } = input;
   const { offers, leftOut } = offersOf(input);
@@ -62,7 +69,7 @@ export function planGround(given: PlanInput, wanted: readonly WantedThing[] = []
   const desk = { ready, context, roles, partings, extras: extrasOfHeads(things) };
   const builds = buildUses({ ...desk, isImagined: (id) => imaginedIds.has(id) });
   const sells = sellUses(types, context, roles, partings);
-  const waits = waitUses(types.filter(mayWait(types, [...builds, ...sells], offers)), desk);
+  const waits = waitsOf(input, withWaits);
   const uses = [...builds, ...sells, ...asOfferedUses(things, context, roles), ...waits.uses];
   const model: PlanModel = {
     resources: [...types.flatMap(resourcesOfType), ...freedResources(partings)],
@@ -72,10 +79,18 @@ export function planGround(given: PlanInput, wanted: readonly WantedThing[] = []
     limits: { budgetMinor: null, minutes: null, mostOfKind: waits.mostOfKind },
   };
   return {
-    ...{ types, uses, offers, leftOut, context, partings, model, lean: leanModel(model) },
+    ...{ types, uses, offers, leftOut, ready, context, partings, model, lean: leanModel(model) },
     wanted: new Map(wanted.map((_, at) => [at, resourcesOf(wantedBundle(at), types)])),
   };
+
+  function waitsOf({ prices }: PlanInput, isWanted: boolean): Waits {
+    if (!isWanted) return noWaits;
+    if (prices) return { ...noWaits, uses: keepUses(types, context, roles, prices) };
+    return waitUses(types.filter(mayWait(types, [...builds, ...sells], offers)), desk);
+  }
 }
+
+const noWaits: Waits = { uses: [], mostOfKind: {} };
 
 /** The same under limits. How hours count is not among them: that is another ground. */
 export function setupWithin(ground: PlanGround, wishes: PlanWishes): PlanSetup {

@@ -57,7 +57,7 @@ function inOrder(cluster: Cluster): Cluster {
 }
 
 /** A part's facts as one word, the same for parts that are alike. */
-function partKey(part: Part): string {
+export function partKey(part: Part): string {
   return JSON.stringify(inOrderOfNames(Object.entries(part).filter(([name]) => !incidental.has(name))));
 }
 

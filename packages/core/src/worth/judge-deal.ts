@@ -19,11 +19,13 @@ import {
 } from "./deal-questions.ts";
 import { dealVerdict, type Verdict } from "./deal-verdict.ts";
 import { type GettingHere, gettingHere, rateQuestion } from "./getting-here.ts";
+import { keepSum } from "./keep-sum.ts";
 import { listingThings } from "./listing-things.ts";
+import { pricedShelf } from "./priced-shelf.ts";
 import { partOut, sellAsItIs } from "./sell-sums.ts";
 import { type ShelfCosts, shelfCosts } from "./shelf-worth.ts";
 import { titleOfItem } from "./titles.ts";
-import { waitSum } from "./wait-sum.ts";
+import { type Waited, waitSum } from "./wait-sum.ts";
 import { closedWay, type ReckonedWay, reckonedWay, type WaySum } from "./way-sum.ts";
 
 /** Everything that the ways are reckoned from. */
@@ -49,7 +51,8 @@ export type DealQuery = Pick<DealInput, "listing" | "roundTripKm">;
 /** Judges listing after listing for one bench: what was found out of it for one is kept for the next. See `judgeDeal`. */
 export function dealJudge(world: Omit<DealInput, keyof DealQuery>): (query: DealQuery) => Deal {
   const bench = dealContext({ ...world, listing: emptyListing });
-  const shelf = shelfCosts(bench);
+  const alone = shelfCosts(bench);
+  const shelf = world.prices ? pricedShelf(world.prices, alone) : alone;
   return ({ listing, roundTripKm }) => {
     const input = { ...world, listing, ...(roundTripKm === undefined ? {} : { roundTripKm }) };
     return dealOf(input, deskFor(input, bench, shelf));
@@ -117,16 +120,23 @@ function hopedClubs(desk: Desk): Candidate[] {
 
 /** The five ways, in the order in which they are shown. */
 function waysOf(desk: Desk): ReckonedWay[] {
-  const { context, things, shelf } = desk;
+  const { context, things } = desk;
   const reckon = (way: Alternative["way"], outcome: ReturnType<typeof sellAsItIs>) =>
     "sum" in outcome ? reckoned(desk, outcome.sum) : closedWay(way, outcome.why);
   return [
     buildWay(desk, chooseClubs(desk.candidates.filter(isSettled), desk)),
-    reckon("wait", waitSum(things, context, shelf)),
+    reckon("wait", waiting(desk)),
     reckon("sell-as-it-is", sellAsItIs(things)),
     reckon("part-out", partOut(things, context)),
     { alternative: leaveIt, borneMinor: undefined },
   ];
+}
+
+/** Keeping what the listing offers: by the plan's prices where there are any, else for the one part that is missing. */
+function waiting({ context, things, shelf }: Desk): Waited {
+  const waited = waitSum(things, context, shelf);
+  const { prices } = context.input;
+  return prices ? keepSum(things, context, prices, waited) : waited;
 }
 
 const reckoned = ({ here, askingMinor, context }: Desk, sum: WaySum) =>

@@ -9,7 +9,7 @@ import type { ShelfCosts } from "./shelf-worth.ts";
 import { unsafeFaults } from "./unsafe-faults.ts";
 import { daysOfSales, type WaySum } from "./way-sum.ts";
 
-type Waited = { readonly sum: WaySum } | { readonly why: readonly DealReason[] };
+export type Waited = { readonly sum: WaySum } | { readonly why: readonly DealReason[] };
 
 /** Keeping what a head or a shaft of the listing needs in mind, and taking it when one comes at the right price. */
 export function waitSum(things: readonly OfferedThing[], context: DealContext, shelf: ShelfCosts): Waited {
