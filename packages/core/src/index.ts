@@ -87,6 +87,7 @@ export type {
   LinearSolver,
   SolverOptions,
 } from "./plan/linear-solver.ts";
+export { priceParts } from "./plan/price-parts.ts";
 export { planBench, planOn, type SolveModel } from "./plan/plan-bench.ts";
 export type { PlanInput, PlanWishes } from "./plan/plan-input.ts";
 export type {
