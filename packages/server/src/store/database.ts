@@ -29,6 +29,26 @@ export function openDatabase(folder: string | undefined): Database {
   }
 }
 
+/**
+ * Opens the database of a folder without the right to write: nothing is made or brought up to date, and whoever writes to it
+ * is not held up. `undefined` where there is none.
+ */
+export function openToRead(folder: string): Database | undefined {
+  const file = join(folder, databaseFileName);
+  if (!existsSync(file)) return undefined;
+  let database: Database | undefined;
+  try {
+    database = openSqlite(file, { readOnly: true });
+    database.exec("PRAGMA busy_timeout = 2000");
+    // Nothing is looked at before the first question.
+    database.prepare("SELECT count(*) FROM sqlite_schema").get();
+    return database;
+  } catch (error) {
+    database?.close();
+    throw openProblem(error, file, folder);
+  }
+}
+
 /** Closes the database with everything in its one file, so that the file alone is a backup. */
 export function closeDatabase(database: Database): void {
   database.exec("PRAGMA wal_checkpoint(TRUNCATE)");

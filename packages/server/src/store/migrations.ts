@@ -32,18 +32,25 @@ const migrations: readonly string[] = [
    ) STRICT, WITHOUT ROWID;`,
 ];
 
+/** The schema that this version of Ferrule writes. */
+export const latestSchema = migrations.length;
+
+/** The schema of a database; 0 where it is empty. */
+export function schemaOf(database: Database): number {
+  const row = database.prepare("PRAGMA user_version").get() as { user_version: number };
+  return row.user_version;
+}
+
 /** Brings the database up to date, each step whole or not at all. */
 export function migrate(database: Database): void {
-  const row = database.prepare("PRAGMA user_version").get() as {
-    user_version: number;
-  };
-  if (row.user_version > migrations.length) {
+  const schema = schemaOf(database);
+  if (schema > latestSchema) {
     throw new StartupProblem(
-      `The bench's database was written by a newer version of Ferrule (schema ${row.user_version}, this one knows ${migrations.length}). ` +
+      `The bench's database was written by a newer version of Ferrule (schema ${schema}, this one knows ${latestSchema}). ` +
         `Update Ferrule, or set FERRULE_DATA to another folder`,
     );
   }
-  migrations.slice(row.user_version).forEach((step, at) => {
-    database.exec(`BEGIN IMMEDIATE; ${step} PRAGMA user_version = ${row.user_version + at + 1}; COMMIT`);
+  migrations.slice(schema).forEach((step, at) => {
+    database.exec(`BEGIN IMMEDIATE; ${step} PRAGMA user_version = ${schema + at + 1}; COMMIT`);
   });
 }
