@@ -1,7 +1,7 @@
 import { entrySchema, summariseBooks } from "@ferrule/core";
 import { z } from "zod";
 import { newestFirst } from "../bench/newest-first.ts";
-import { entryColumns } from "../transfer/list-columns.ts";
+import { entriesSheet } from "../transfer/list-files.ts";
 import { booksSummarySchema } from "../wire/books-summary.ts";
 import { namedEntrySchema } from "../wire/named.ts";
 import { replies } from "../wire/replies.ts";
@@ -21,16 +21,6 @@ export function addBooks(app: App, { bench, costs }: RouteContext): void {
   );
   const shelf = bench.entries;
   addShelf(app, { url, shelf, schema: namedEntrySchema, inputSchema, deletedSchema: namedEntrySchema });
-  const columns = entryColumns;
-  const always = ["id", "on", "type", "amount.amountMinor", "amount.currency"];
-  addListExport(app, url, () => bench.entries.all(), columns, always);
-  addListImport(app, url, shelf, {
-    list: "entries",
-    columns,
-    schema: inputSchema,
-    required: ["on", "type"],
-    money: "amount",
-    stem: "entry",
-    where: "in the books",
-  });
+  addListExport(app, url, () => bench.entries.all(), entriesSheet.columns, entriesSheet.always);
+  addListImport(app, url, shelf, entriesSheet);
 }

@@ -1,6 +1,6 @@
 import { catalogueModelSchema } from "@ferrule/core";
 import { z } from "zod";
-import { modelColumns } from "../transfer/list-columns.ts";
+import { modelsSheet } from "../transfer/list-files.ts";
 import { namedModelSchema } from "../wire/named.ts";
 import { replies } from "../wire/replies.ts";
 import type { App, RouteContext } from "./context.ts";
@@ -15,15 +15,6 @@ export function addCatalogue(app: App, { bench }: RouteContext): void {
   app.get(url, { schema: { response } }, async () => ({ models: bench.models.all() }));
   const shelf = bench.models;
   addShelf(app, { url, shelf, schema: namedModelSchema, inputSchema, deletedSchema: namedModelSchema });
-  const columns = modelColumns;
-  addListExport(app, url, () => bench.models.all(), columns, ["id", "kind", "maker", "model"]);
-  const required = ["kind", "maker", "model"];
-  addListImport(app, url, shelf, {
-    list: "models",
-    columns,
-    schema: inputSchema,
-    required,
-    stem: "model",
-    where: "in the catalogue",
-  });
+  addListExport(app, url, () => bench.models.all(), modelsSheet.columns, modelsSheet.always);
+  addListImport(app, url, shelf, modelsSheet);
 }

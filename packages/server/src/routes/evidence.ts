@@ -1,6 +1,6 @@
 import { evidenceSchema } from "@ferrule/core";
 import { z } from "zod";
-import { evidenceColumns } from "../transfer/list-columns.ts";
+import { evidenceSheet } from "../transfer/list-files.ts";
 import { namedEvidenceSchema } from "../wire/named.ts";
 import { replies } from "../wire/replies.ts";
 import type { App, RouteContext } from "./context.ts";
@@ -15,16 +15,6 @@ export function addEvidence(app: App, { bench }: RouteContext): void {
   app.get(url, { schema: { response } }, async () => ({ evidence: bench.evidence.all() }));
   const shelf = bench.evidence;
   addShelf(app, { url, shelf, schema: namedEvidenceSchema, inputSchema, deletedSchema: namedEvidenceSchema });
-  const columns = evidenceColumns;
-  const always = ["id", "on", "what", "price.amountMinor", "price.currency", "kind"];
-  addListExport(app, url, () => bench.evidence.all(), columns, always);
-  addListImport(app, url, shelf, {
-    list: "evidence",
-    columns,
-    schema: inputSchema,
-    required: ["on", "what", "kind"],
-    money: "price",
-    stem: "price",
-    where: "in the evidence",
-  });
+  addListExport(app, url, () => bench.evidence.all(), evidenceSheet.columns, evidenceSheet.always);
+  addListImport(app, url, shelf, evidenceSheet);
 }

@@ -1,7 +1,7 @@
 import { outcomes, type Sighting, sightingSchema } from "@ferrule/core";
 import { z } from "zod";
 import { newestFirst } from "../bench/newest-first.ts";
-import { sightingColumns } from "../transfer/list-columns.ts";
+import { sightingsSheet } from "../transfer/list-files.ts";
 import { namedSightingSchema } from "../wire/named.ts";
 import { replies } from "../wire/replies.ts";
 import type { App, RouteContext } from "./context.ts";
@@ -33,16 +33,6 @@ export function addSightings(app: App, { bench }: RouteContext): void {
       read: { ...unsaid, ...(changed as Sighting).read },
     }),
   });
-  addListExport(app, url, () => bench.sightings.all().map(rowOf), sightingColumns, [
-    "id",
-    "seenOn",
-    "outcome",
-    "text",
-  ]);
-}
-
-/** What was read at first, and where in the words each fact stands, is in the JSON of the sighting and not in its row. */
-function rowOf({ read: _read, listing, ...rest }: Sighting): object {
-  const { spans: _spans, doubts: _doubts, ...said } = listing;
-  return { ...rest, listing: said };
+  const { columns, always, rowOf } = sightingsSheet;
+  addListExport(app, url, () => bench.sightings.all().map(rowOf), columns, always);
 }

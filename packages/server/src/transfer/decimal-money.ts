@@ -26,7 +26,7 @@ export function decimalMoney(cells: Map<string, string>, field: string): CellRef
 }
 
 /** The amount in whole minor units, or nothing where it has more decimals than the currency. */
-function minorText(amount: string, digits: number): string | undefined {
+export function minorText(amount: string, digits: number): string | undefined {
   const [, sign, whole, decimals = ""] = /^([+-]?)(\d+)(?:\.(\d+))?$/.exec(amount) ?? [];
   if (whole === undefined || decimals.length > digits) return undefined;
   return `${sign === "-" ? "-" : ""}${whole}${decimals.padEnd(digits, "0")}`;
