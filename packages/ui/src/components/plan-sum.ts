@@ -57,7 +57,9 @@ export function planBindings({ binding, currency }: Plan): TemplateResult {
 export function planNextBest(
   { nextBest, netMinor, actions, currency }: Plan,
   parts: ReadonlyMap<string, Part>,
+  isAsking: boolean,
 ): TemplateResult {
+  if (!nextBest && isAsking) return html`<p class="soft">It is being worked out.</p>`;
   if (!nextBest)
     return html`<p class="soft">There is no other: the plan takes no decision that could be left out.</p>`;
   const { added, dropped } = actionChanges(actions, nextBest.actions);

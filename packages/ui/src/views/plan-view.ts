@@ -27,10 +27,12 @@ import { actionTitle } from "../words/action-title.ts";
 import { listingTitle } from "../words/listing-title.ts";
 import { planStyles } from "./plan-styles.ts";
 
-/** Time for a slider to move on before a plan is asked for. */
-const pauseMs = 120;
-/** A plan for the eye that follows a slider, and the time it is then looked at for where that was too short. */
-const quickSeconds = 1;
+/** A plan may take so long while the slider has moved on. */
+const patienceMs = 600;
+/** A plan for the eye that follows a slider; once that rests, what is next best too, and more time where that was too short. */
+const quickSeconds = 0.15;
+const restMs = 250;
+const plainSeconds = 1;
 const fairSeconds = 6;
 const longSeconds = 60;
 const clubsShown = 24;
@@ -67,7 +69,7 @@ export class PlanView extends LitElement {
   declare private topMinutes: number;
   declare private allClubs: boolean;
   readonly #all: Fetched<Loaded> = new Fetched<Loaded>(this, () => this.#load());
-  readonly #plan = new LatestAnswer<Plan>(this, pauseMs);
+  readonly #plan = new LatestAnswer<Plan>(this, patienceMs);
 
   constructor() {
     super();
@@ -144,7 +146,7 @@ export class PlanView extends LitElement {
       ${this.renderPicture(plan, parts)}
       <div class="three sum">
         <section class="ticket" aria-labelledby="binds"><h2 id="binds">What is short</h2>${planBindings(plan)}</section>
-        <section class="ticket" aria-labelledby="next"><h2 id="next">The next best plan</h2>${planNextBest(plan, parts)}</section>
+        <section class="ticket" aria-labelledby="next"><h2 id="next">The next best plan</h2>${planNextBest(plan, parts, this.#plan.isAsking)}</section>
         <section class="ticket" aria-labelledby="left"><h2 id="left">What was left out</h2>${planLeftOut(plan, parts, titleOf)}</section>
       </div>`;
   }
@@ -215,14 +217,15 @@ export class PlanView extends LitElement {
     );
   };
 
-  /** A plan that could be better is shown for the time being, and looked at again. */
+  /** The quick plan is shown at once; where no slider moves meanwhile, it is looked at again. */
   #question(wishes: PlanWishes): Ask<Plan> {
     return async (signal, show) => {
-      const quick = await planApi.plan(wishes, quickSeconds, signal);
+      const quick = await planApi.plan(wishes, quickSeconds, signal, false);
       this.#note(wishes, quick);
-      if (!quick.stopped) return quick;
       show(quick);
-      const plan = await planApi.plan(wishes, fairSeconds, signal);
+      await new Promise((resolve) => setTimeout(resolve, restMs));
+      if (signal.aborted) return quick;
+      const plan = await planApi.plan(wishes, quick.stopped ? fairSeconds : plainSeconds, signal);
       this.#note(wishes, plan);
       return plan;
     };
