@@ -82,7 +82,6 @@ export function checkBackup(file: string): Outcome<Backup> {
       )
       .get() as { count: number };
     if (tables.count < 2) return refused("a database without parts and joints");
-    };
     return done({ file, bytes: statSync(file).size, schema: schemaOf(database) });
   } catch (error) {
     return refused((error as Error).message);
