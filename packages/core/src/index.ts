@@ -26,6 +26,7 @@ export { type ReadyCatalogue, readyCatalogue } from "./listing/ready-catalogue.t
 export { splitListings } from "./listing/split-listings.ts";
 export { type Build, buildSchema, type ClubParts } from "./measure/build.ts";
 export { type ClubDimensions, clubDimensions, dimensionNames } from "./measure/club-dimensions.ts";
+export { type ClubSummary, clubSummary } from "./measure/club-summary.ts";
 export type {
   BasisEntry,
   Estimate,
@@ -87,7 +88,6 @@ export type {
   LinearSolver,
   SolverOptions,
 } from "./plan/linear-solver.ts";
-export { priceParts } from "./plan/price-parts.ts";
 export { planBench, planOn, type SolveModel } from "./plan/plan-bench.ts";
 export type { PlanInput, PlanWishes } from "./plan/plan-input.ts";
 export type {
@@ -103,6 +103,7 @@ export type {
 } from "./plan/plan-model.ts";
 export type { Plan, PlanAction, PlanBinding } from "./plan/plan-result.ts";
 export { type PlanGround, planGround } from "./plan/plan-setup.ts";
+export { priceParts } from "./plan/price-parts.ts";
 export { searchWords } from "./plan/search-words.ts";
 export { type PlanOptions, solvePlan } from "./plan/solve-plan.ts";
 export { wantedThing } from "./plan/wanted-things.ts";
@@ -114,6 +115,65 @@ export { clubsAndWants, clubsForHead, type ResolveResult, resolveBench } from ".
 export type { Club, NearMiss, Question, Resolution, Want, WorkStep } from "./resolve/result.ts";
 export { rules } from "./rules/index.ts";
 export type { Rule } from "./rules/rule.ts";
+export { type AfterBuildInput, shaftAfterBuild } from "./sheet/after-build.ts";
+export {
+  type BuildSheet,
+  buildSheet,
+  type SheetAnswer,
+  type SheetInput,
+  type SheetPart,
+} from "./sheet/build-sheet.ts";
+export {
+  type Clearance,
+  canBePutRight,
+  clearanceReasons,
+  clearanceRefusals,
+  clearanceSchema,
+  clearedFaults,
+} from "./sheet/clearance.ts";
+export {
+  faultsFromAnswers,
+  type InspectedFaults,
+  type Inspection,
+  type InspectionAnswer,
+  type InspectionRow,
+  inspectedFaults,
+  inspectionAnswers,
+  inspectionRowsFor,
+  inspectionSchema,
+} from "./sheet/inspection.ts";
+export {
+  type Blank,
+  type Comparison,
+  comparisonsOf,
+  type Experience,
+  estimatedOf,
+} from "./sheet/measured-back.ts";
+export {
+  type MeasuredQuantity,
+  type Measurement,
+  measuredQuantities,
+  measuredQuantityNames,
+  measurementSchema,
+  type Uncertain,
+} from "./sheet/measurement.ts";
+export type { PriceSuggestion } from "./sheet/price-suggestion.ts";
+export { droppedSafetyFaults, type SafetyStop, safetyStops } from "./sheet/safety-stops.ts";
+export {
+  type SaleAnswer,
+  type SaleDescription,
+  type SaleInput,
+  saleDescription,
+} from "./sheet/sale-description.ts";
+export type { SaleFact, SaleLine } from "./sheet/sale-line.ts";
+export {
+  firstSaleTemplate,
+  parseSaleTemplate,
+  type SaleTemplate,
+  salePlaceholders,
+} from "./sheet/sale-template.ts";
+export type { SheetCheck } from "./sheet/sheet-checks.ts";
+export { type DimensionName, dimensionNames, type SheetDimension } from "./sheet/sheet-dimensions.ts";
 export { type ArrivalPrior, type Arrivals, arrivalsOf, weakArrivalPrior } from "./worth/arrivals.ts";
 export type { BooksLine, BooksSummary, OutcomeTrust, TrustRow } from "./worth/books-summary.ts";
 export {
