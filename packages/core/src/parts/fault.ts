@@ -17,6 +17,7 @@ export const faultNames = [
   "rust",
   "grip-worn",
   "adapter-damaged",
+  "loose-joint",
   "other",
 ] as const;
 

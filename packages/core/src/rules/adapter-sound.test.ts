@@ -53,4 +53,12 @@ cases(adapterSound, [
     ask: "faults:other",
     says: /wrong with the adapter/,
   },
+  {
+    title: "refuses an adapter that moves or creaks where it is joined",
+    facts: { faults: ["loose-joint"] },
+    verdict: "does-not-fit",
+    code: "joint-loose",
+    because: ["faults"],
+    says: /moves or creaks where it is joined: do not use it.*bonding it anew/,
+  },
 ]);

@@ -17,6 +17,7 @@ export const adapterSound = defineRule({
     const has = (fault: Fault) => (faults ?? []).includes(fault);
     const broken = breaking.find(has);
     if (broken) return doesNotFit("damaged", ["faults"], { fault: broken });
+    if (has("loose-joint")) return doesNotFit("joint-loose", ["faults"]);
     if (has("rust")) return unsettled("rusty", "faults:rust");
     if (has("other")) return unsettled("fault-unnamed", "faults:other");
     return breaking.every((fault) => (deniedFaults ?? []).includes(fault)) ? fits() : fits("not-inspected");
@@ -24,13 +25,18 @@ export const adapterSound = defineRule({
   say: {
     damaged: ({ fault }, teller) =>
       `${teller.part("adapter")} is ${fault === "crack" ? "cracked" : "damaged"}: do not use it, the head may come off in a swing`,
+    "joint-loose": (_data, teller) =>
+      `${teller.part("adapter")} moves or creaks where it is joined: do not use it, the head may come off in a swing`,
     rusty: (_data, teller) =>
       `${teller.part("adapter")} has rust, which is harmless only where it has not eaten the thread or the seat`,
     "fault-unnamed": (_data, teller) => `${teller.part("adapter")} has a fault that is not named`,
     "not-inspected": (_data, teller) =>
       `nobody has said whether ${teller.part("adapter")} is whole: look at its thread, its teeth and the bond to the shaft before use`,
   },
-  hint: { damaged: () => "another adapter of the same family" },
+  hint: {
+    damaged: () => "another adapter of the same family",
+    "joint-loose": () => "taking it apart and bonding it anew, then clearing the fault with a note",
+  },
   ask: {
     "faults:rust":
       "Is the rust only on the surface, with the thread clean and the seat flat and smooth? Turn the screw in by hand to feel it.",

@@ -96,4 +96,12 @@ cases(headSound, [
     code: "marked",
     says: /has rust \(clean it out of any bore before bonding\)/,
   },
+  {
+    title: "refuses a head that moves or creaks where it is joined",
+    facts: { faults: ["loose-joint"] },
+    verdict: "does-not-fit",
+    code: "joint-loose",
+    because: ["faults"],
+    says: /moves or creaks where it is joined: do not use it.*bonding it anew/,
+  },
 ]);

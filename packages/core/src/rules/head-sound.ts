@@ -27,6 +27,7 @@ export const headSound = defineRule({
     const has = (fault: Fault) => (faults ?? []).includes(fault);
     const broken = breaking.find(has);
     if (broken) return doesNotFit("damaged", ["faults"], { fault: broken });
+    if (has("loose-joint")) return doesNotFit("joint-loose", ["faults"]);
     if (has("dent-head")) return unsettled("dented", "faults:dent");
     if (has("rattle")) return unsettled("rattles", "faults:rattle");
     if (has("other")) return unsettled("fault-unnamed", "faults:other");
@@ -38,6 +39,8 @@ export const headSound = defineRule({
   say: {
     damaged: ({ fault }, teller) =>
       `${teller.part("head")} ${names[String(fault)]}: do not use it, it may break at the ball`,
+    "joint-loose": (_data, teller) =>
+      `${teller.part("head")} moves or creaks where it is joined: do not use it, the head may come off in a swing`,
     dented: (_data, teller) => `${teller.part("head")} has a dent, which is harmless or not by where it is`,
     rattles: (_data, teller) => `something rattles in ${teller.part("head")}: loose glue or a broken piece`,
     "fault-unnamed": (_data, teller) => `${teller.part("head")} has a fault that is not named`,
@@ -47,7 +50,10 @@ export const headSound = defineRule({
     "not-inspected": (_data, teller) =>
       `nobody has said whether ${teller.part("head")} is free of cracks: look at the face, the crown's edge and the hosel before use`,
   },
-  hint: { damaged: () => "another head; do not sell this one as playable" },
+  hint: {
+    damaged: () => "another head; do not sell this one as playable",
+    "joint-loose": () => "taking it apart and bonding it anew, then clearing the fault with a note",
+  },
   ask: {
     "faults:dent":
       "Where is the dent in the head, and is there any crack or loose paint round it? A straight edge shows whether the face is still flat.",

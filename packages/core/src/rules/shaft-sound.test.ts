@@ -180,4 +180,12 @@ cases(shaftSound, [
     facts: { material: "graphite", faults: ["sky-mark"], deniedFaults: composite },
     verdict: "fits",
   },
+  {
+    title: "refuses a shaft that moves or creaks where it is joined",
+    facts: { faults: ["loose-joint"] },
+    verdict: "does-not-fit",
+    code: "joint-loose",
+    because: ["faults"],
+    says: /moves or creaks where it is joined: do not use it.*bonding it anew/,
+  },
 ]);

@@ -37,6 +37,7 @@ export const shaftSound = defineRule({
     const made = material === undefined ? "unknown" : material === "steel" ? "steel" : "composite";
     const broken = breaking.find((fault) => has(fault) && !(fault === "exposed-fibre" && made === "steel"));
     if (broken) return doesNotFit("damaged", ["faults"], { fault: broken });
+    if (has("loose-joint")) return doesNotFit("joint-loose", ["faults"]);
     if (has("bent-shaft") && made === "steel") return doesNotFit("steel-bent", ["faults", "material"]);
     if (has("exposed-fibre"))
       return unsettled("fault-and-material-disagree", "material", { fault: "exposed-fibre" });
@@ -52,6 +53,8 @@ export const shaftSound = defineRule({
   say: {
     damaged: ({ fault }, teller) =>
       `${teller.part("shaft")} has ${names[String(fault)]}: do not use it, nobody can see how deep the damage goes and it may break in a swing`,
+    "joint-loose": (_data, teller) =>
+      `${teller.part("shaft")} moves or creaks where it is joined: do not use it, the head may come off in a swing`,
     "steel-bent": (_data, teller) =>
       `${teller.part("shaft")} is steel and bent: do not use it, steel that has been bent is weaker there`,
     "fault-and-material-disagree": ({ fault }, teller) =>
@@ -69,6 +72,7 @@ export const shaftSound = defineRule({
   },
   hint: {
     damaged: () => "another shaft; do not sell this one as playable",
+    "joint-loose": () => "taking it apart and bonding it anew, then clearing the fault with a note",
     "steel-bent": () => "another shaft, or a professional who straightens smooth bends",
   },
   ask: {

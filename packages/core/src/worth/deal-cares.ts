@@ -39,6 +39,7 @@ const faultWords: Readonly<Partial<Record<Fault, string>>> = {
   "exposed-fibre": "fibres showing on the shaft",
   "bent-shaft": "a bent shaft",
   "adapter-damaged": "a damaged adapter",
+  "loose-joint": "a joint that moves or creaks",
 };
 
 function unsafe(things: readonly OfferedThing[]): DealReason[] {

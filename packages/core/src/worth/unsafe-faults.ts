@@ -10,6 +10,7 @@ const unsafe: ReadonlySet<Fault> = new Set([
   "exposed-fibre",
   "bent-shaft",
   "adapter-damaged",
+  "loose-joint",
 ]);
 
 export const isUnsafe = (fault: Fault) => unsafe.has(fault);
