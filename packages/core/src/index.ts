@@ -173,7 +173,11 @@ export {
   salePlaceholders,
 } from "./sheet/sale-template.ts";
 export type { SheetCheck } from "./sheet/sheet-checks.ts";
-export { type DimensionName, dimensionNames, type SheetDimension } from "./sheet/sheet-dimensions.ts";
+export {
+  type SheetDimension,
+  type SheetDimensionName,
+  sheetDimensionNames,
+} from "./sheet/sheet-dimensions.ts";
 export { type ArrivalPrior, type Arrivals, arrivalsOf, weakArrivalPrior } from "./worth/arrivals.ts";
 export type { BooksLine, BooksSummary, OutcomeTrust, TrustRow } from "./worth/books-summary.ts";
 export {

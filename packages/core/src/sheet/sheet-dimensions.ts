@@ -7,7 +7,7 @@ import type { TypicalRow } from "../parts/typical.ts";
 import type { WorkStep } from "../resolve/result.ts";
 import { type WorkshopLength, workshopLength } from "./workshop-length.ts";
 
-export const dimensionNames = [
+export const sheetDimensionNames = [
   "playing-length",
   "cut-length",
   "butt-trim",
@@ -21,11 +21,11 @@ export const dimensionNames = [
   "butt-diameter",
   "grip-core",
 ] as const;
-export type DimensionName = (typeof dimensionNames)[number];
+export type SheetDimensionName = (typeof sheetDimensionNames)[number];
 
 /** One figure to work to. Lengths come rounded to the workshop's rules; diameters and walls stand as they are. */
 export interface SheetDimension {
-  readonly name: DimensionName;
+  readonly name: SheetDimensionName;
   readonly valueIn: number;
   /** Nothing for what callipers read. */
   readonly workshop: WorkshopLength | null;
@@ -73,18 +73,18 @@ export function sheetDimensions(input: DimensionsInput): readonly SheetDimension
   return found.filter((dimension) => dimension !== undefined);
 }
 
-function plain(name: DimensionName, valueIn: number, source: SheetDimension["source"]): SheetDimension {
+function plain(name: SheetDimensionName, valueIn: number, source: SheetDimension["source"]): SheetDimension {
   return { name, valueIn, workshop: null, plusMinusIn: null, source };
 }
 
-function length(name: DimensionName, valueIn: number, source: SheetDimension["source"]): SheetDimension {
+function length(name: SheetDimensionName, valueIn: number, source: SheetDimension["source"]): SheetDimension {
   return { ...plain(name, valueIn, source), workshop: workshopLength(valueIn) };
 }
 
-const worked = (name: DimensionName, valueIn: number) => length(name, valueIn, "worked-out");
+const worked = (name: SheetDimensionName, valueIn: number) => length(name, valueIn, "worked-out");
 
 function estimated(
-  name: DimensionName,
+  name: SheetDimensionName,
   estimate: Estimates["playingLengthIn"],
   isChosen: boolean,
 ): SheetDimension | undefined {
@@ -95,7 +95,7 @@ function estimated(
 
 /** A length read off a part, or what such parts usually have, said to be so. */
 function read(
-  name: DimensionName,
+  name: SheetDimensionName,
   part: ClubPart,
   path: string,
   { typical }: DimensionsInput,
@@ -105,7 +105,7 @@ function read(
 }
 
 /** What callipers read is never a typical figure: a tip is tried with its own bore. */
-function calliper(name: DimensionName, part: ClubPart, path: string): SheetDimension | undefined {
+function calliper(name: SheetDimensionName, part: ClubPart, path: string): SheetDimension | undefined {
   const reading = writtenReading(part, path);
   return reading && plain(name, reading.value, reading.source);
 }
