@@ -25,7 +25,7 @@ export { readListing } from "./listing/read-listing.ts";
 export { type ReadyCatalogue, readyCatalogue } from "./listing/ready-catalogue.ts";
 export { splitListings } from "./listing/split-listings.ts";
 export { type Build, buildSchema, type ClubParts } from "./measure/build.ts";
-export { type ClubDimensions, clubDimensions, dimensionNames } from "./measure/club-dimensions.ts";
+export { type ClubDimensions, clubDimensionNames, clubDimensions } from "./measure/club-dimensions.ts";
 export { type ClubSummary, clubSummary } from "./measure/club-summary.ts";
 export type {
   BasisEntry,

@@ -27,7 +27,7 @@ export interface ClubDimensions {
   readonly typical: readonly DimensionName[];
 }
 
-export const dimensionNames = [
+export const clubDimensionNames = [
   "playingLengthIn",
   "cutLengthIn",
   "uncutLengthIn",
@@ -40,7 +40,7 @@ export const dimensionNames = [
   "gripLengthIn",
   "lieDeg",
 ] as const;
-type DimensionName = (typeof dimensionNames)[number];
+type DimensionName = (typeof clubDimensionNames)[number];
 
 /** The figures that each dimension is read from, so that it can be said which are only typical. */
 const readFrom: Readonly<Partial<Record<DimensionName, readonly NumberKey[]>>> = {
@@ -73,7 +73,7 @@ export function clubDimensions(
     capThicknessIn: known(numbers.capThicknessIn),
     gripLengthIn: known(numbers.gripLengthIn),
     lieDeg: known(numbers.lieDeg),
-    typical: dimensionNames.filter((name) => readFrom[name]?.some((key) => typical.has(key))),
+    typical: clubDimensionNames.filter((name) => readFrom[name]?.some((key) => typical.has(key))),
   };
 }
 

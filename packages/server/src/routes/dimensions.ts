@@ -1,4 +1,4 @@
-import { buildSchema, type ClubDimensions, clubDimensions, dimensionNames } from "@ferrule/core";
+import { buildSchema, type ClubDimensions, clubDimensionNames, clubDimensions } from "@ferrule/core";
 import { z } from "zod";
 import { clubInputShape, clubPartsFrom } from "../wire/club-inputs.ts";
 import { replies } from "../wire/replies.ts";
@@ -21,7 +21,7 @@ const dimensionsSchema = z
     capThicknessIn: inches,
     gripLengthIn: inches,
     lieDeg: z.number().nullable(),
-    typical: z.array(z.enum(dimensionNames)),
+    typical: z.array(z.enum(clubDimensionNames)),
   })
   .meta({
     id: "ClubDimensions",
