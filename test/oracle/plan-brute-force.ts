@@ -1,4 +1,4 @@
-import type { PlanModel } from "../../packages/core/src/plan/plan-model.ts";
+import type { PlanModel, Use } from "../../packages/core/src/plan/plan-model.ts";
 
 /** The most a small model can bring, by trying every set of bundles and, for each, every number of every use. */
 export function bestByTrying(model: PlanModel): number {
@@ -18,43 +18,84 @@ export function bestByTrying(model: PlanModel): number {
       minutes += trip.minutes;
       money += trip.moneyMinor;
     }
-    best = Math.max(best, tryUses(model, 0, { stock, net, minutes, money, kinds: new Map() }));
+    best = Math.max(best, tryUses(model, { stock, net, minutes, money }));
   }
   return best;
 }
 
+/** What is spent before anything is used, and what is there then. */
 interface Spent {
-  readonly stock: Map<string, number>;
+  readonly stock: ReadonlyMap<string, number>;
   readonly net: number;
   readonly minutes: number;
   readonly money: number;
-  readonly kinds: ReadonlyMap<string, number>;
 }
 
-function tryUses(model: PlanModel, from: number, spent: Spent): number {
-  const { limits } = model;
-  if (spent.minutes > (limits.minutes ?? Infinity) || spent.money > (limits.budgetMinor ?? Infinity))
-    return -Infinity;
-  if ([...spent.stock.values()].some((count) => count < 0)) return -Infinity;
-  if (Object.entries(limits.mostOfKind).some(([kind, most]) => (spent.kinds.get(kind) ?? 0) > most))
-    return -Infinity;
-  const use = model.uses[from];
-  if (use === undefined) return spent.net;
-  let best = tryUses(model, from + 1, spent);
-  const stock = new Map(spent.stock);
-  const kinds = new Map(spent.kinds);
-  for (let times = 1; times <= 12; times += 1) {
-    for (const { resource, count } of use.takes) stock.set(resource, stock.get(resource)! - count);
-    if (use.kind !== undefined) kinds.set(use.kind, (kinds.get(use.kind) ?? 0) + 1);
-    const value = tryUses(model, from + 1, {
-      stock: new Map(stock),
-      kinds: new Map(kinds),
-      net: spent.net + times * use.netMinor,
-      minutes: spent.minutes + times * use.minutes,
-      money: spent.money + times * use.outlayMinor,
-    });
+/** A use by places: what one of it takes of what is left. */
+interface Taking extends Omit<Use, "takes"> {
+  readonly takes: readonly { readonly place: number; readonly count: number }[];
+}
+
+function tryUses({ uses, limits }: PlanModel, spent: Spent): number {
+  const kinds = Object.keys(limits.mostOfKind);
+  const resources = [...spent.stock.keys()];
+  const left = [...spent.stock.values(), ...Object.values(limits.mostOfKind)];
+  if (left.some((count) => count < 0)) return -Infinity;
+  const takings = uses.map((use): Taking => {
+    const takes = use.takes.map(({ resource, count }) => ({ place: resources.indexOf(resource), count }));
+    const kind = use.kind === undefined ? -1 : kinds.indexOf(use.kind);
+    const ofKind = kind < 0 ? [] : [{ place: resources.length + kind, count: 1 }];
+    return { ...use, takes: [...takes, ...ofKind] };
+  });
+  // Nothing is ever given back, so what cannot be done once now cannot be done later.
+  const possible = takings.filter((use) => {
+    const enough = take(use, 1, left);
+    take(use, -1, left);
+    return enough;
+  });
+  return tryFrom(possible, 0, left, spent, limits);
+}
+
+/** Takes so many of a use's shares from what is left. Returns whether there was enough. */
+function take({ takes }: Taking, times: number, left: number[]): boolean {
+  let enough = true;
+  for (const { place, count } of takes) {
+    left[place]! -= times * count;
+    if (left[place]! < 0) enough = false;
+  }
+  return enough;
+}
+
+/** What is left is changed on the way, and is at the end what it was. */
+function tryFrom(
+  uses: readonly Taking[],
+  from: number,
+  left: number[],
+  { net, minutes, money }: Omit<Spent, "stock">,
+  limits: PlanModel["limits"],
+): number {
+  if (minutes > (limits.minutes ?? Infinity) || money > (limits.budgetMinor ?? Infinity)) return -Infinity;
+  const use = uses[from];
+  if (use === undefined) return net;
+  let best = tryFrom(uses, from + 1, left, { net, minutes, money }, limits);
+  let taken = 0;
+  while (taken < 12) {
+    taken += 1;
+    if (!take(use, 1, left)) break;
+    const value = tryFrom(
+      uses,
+      from + 1,
+      left,
+      {
+        net: net + taken * use.netMinor,
+        minutes: minutes + taken * use.minutes,
+        money: money + taken * use.outlayMinor,
+      },
+      limits,
+    );
     if (value === -Infinity) break;
     best = Math.max(best, value);
   }
+  take(use, -taken, left);
   return best;
 }
