@@ -36,12 +36,28 @@ interface Start extends Gripless {
 /** Which ways are wanted after one: all, those of other starts alone, or none. */
 type MoreWays = "all" | "other-starts" | "none";
 
-type TakeWay = (chosen: Chosen, ranked: Ranked, start: Start) => MoreWays;
+interface WayVisitor {
+  /** Whether ways are wanted that come to no better than this. */
+  readonly isWanted: (bound: Ranked) => boolean;
+  readonly take: (chosen: Chosen, ranked: Ranked, start: Start) => MoreWays;
+}
 
 /** The ways in which a pair could come together with no part but what is on the shaft. */
 interface Starts {
   readonly direct: Start | undefined;
   readonly own: Start | undefined;
+}
+
+/** A pair that is not refused, with the best that it could come to: no way of it is better. */
+export interface Prospect {
+  readonly head: Part;
+  readonly shaft: Part;
+  readonly starts: Starts;
+  readonly floor: number;
+  /** The best that an adapter which is not on the shaft could make of it. */
+  readonly open: Ranked | undefined;
+  /** Nothing where no way could lead to a club with what is here. */
+  readonly least: Ranked | undefined;
 }
 
 /** Judges pairs of head and shaft by looking rules up, never by listing combinations of all parts. */
@@ -68,19 +84,58 @@ export class PairJudge {
 
   /** A pair is refused when no part, on this bench or elsewhere, could make a club of it within the skill allowed. */
   answer(head: Part, shaft: Part): PairAnswer {
+    const prospect = this.prospect(head, shaft);
+    return prospect ? this.answerTo(prospect) : { head, shaft, state: "refused", way: undefined };
+  }
+
+  /** What a pair could come to at best, before any way is tried; nothing where it is refused. */
+  prospect(head: Part, shaft: Part): Prospect | undefined {
     const starts = this.startsOf(head, shaft);
     const floor = this.skillFloor(head, shaft, starts);
-    if (floor === undefined) return { head, shaft, state: "refused", way: undefined };
+    if (floor === undefined) return undefined;
+    const open = this.openBound(head, shaft);
+    const bounds = [starts.direct, starts.own].map((start) =>
+      start && this.isAllowed(start.ranked) ? this.boundOf(start, shaft) : undefined,
+    );
+    return { head, shaft, starts, floor, open, least: leastOf([...bounds, open]) };
+  }
+
+  /** The best way of a pair that is not refused. */
+  answerTo({ head, shaft, starts, floor, open }: Prospect): PairAnswer {
     let best: Way | undefined;
-    this.eachWay(head, shaft, starts, (chosen, ranked, start) => {
-      if (!best || ranked.verdict <= best.ranked.verdict) {
-        const way = new LazyWay(chosen, ranked, this.graph.occupancy);
-        if (!best || compareWays(way, best) < 0) best = way;
-      }
-      if (isUnbeatable(ranked, floor)) return "none";
-      return this.isBestOf(start, shaft, ranked) ? "other-starts" : "all";
-    });
+    this.eachWay(
+      head,
+      shaft,
+      starts,
+      {
+        isWanted: (bound) => !best || compareRanked(bound, best.ranked) <= 0,
+        take: (chosen, ranked, start) => {
+          if (!best || ranked.verdict <= best.ranked.verdict) {
+            const way = new LazyWay(chosen, ranked, this.graph.occupancy);
+            if (!best || compareWays(way, best) < 0) best = way;
+          }
+          if (isUnbeatable(ranked, floor)) return "none";
+          if (!isNoWorse(ranked, this.boundOf(start, shaft))) return "all";
+          const isOpen = start !== starts.direct && start !== starts.own;
+          const isBestOpen =
+            isOpen && open && isNoWorse(ranked, open) && this.isFresh(head, start.chosen.adapter);
+          return isBestOpen ? "none" : "other-starts";
+        },
+      },
+      open,
+    );
     return { head, shaft, state: best ? "club" : "lacks", way: best };
+  }
+
+  /** Whether there is a way at all for a pair that is not refused. */
+  hasWay({ head, shaft, starts }: Prospect): boolean {
+    let found = false;
+    const take = (): MoreWays => {
+      found = true;
+      return "none";
+    };
+    this.eachWay(head, shaft, starts, { isWanted: () => true, take });
+    return found;
   }
 
   /** The least skill, by its rank, at which these two become a club with what is here. */
@@ -89,9 +144,12 @@ export class PairJudge {
     const floor = this.skillFloor(head, shaft, starts);
     if (floor === undefined) return undefined;
     let least: number | undefined;
-    this.eachWay(head, shaft, starts, (_, { skill }) => {
-      if (least === undefined || skill < least) least = skill;
-      return least <= floor ? "none" : "all";
+    this.eachWay(head, shaft, starts, {
+      isWanted: () => true,
+      take: (_, { skill }) => {
+        if (least === undefined || skill < least) least = skill;
+        return least <= floor ? "none" : "all";
+      },
     });
     return least;
   }
@@ -111,9 +169,12 @@ export class PairJudge {
   /** Every way within the skill allowed, one for each adapter and grip that could be tried; the own ones first. */
   ways(head: Part, shaft: Part): Way[] {
     const found: Way[] = [];
-    this.eachWay(head, shaft, this.startsOf(head, shaft), (chosen, ranked) => {
-      found.push(new LazyWay(chosen, ranked, this.graph.occupancy));
-      return "all";
+    this.eachWay(head, shaft, this.startsOf(head, shaft), {
+      isWanted: () => true,
+      take: (chosen, ranked) => {
+        found.push(new LazyWay(chosen, ranked, this.graph.occupancy));
+        return "all";
+      },
     });
     return found;
   }
@@ -150,27 +211,50 @@ export class PairJudge {
     return this.isAllowed(open.ranked) ? openSkill : floor;
   }
 
-  /** Whether no other grip makes more of this start: it asks for no more than the parts without a grip do, and putting one on. */
-  private isBestOf({ still, joining }: Start, shaft: Part, { verdict, skill }: Ranked): boolean {
-    const leastSkill = Math.max(still.skill, joining.skill, this.onShaft(shaft).gripSkill);
-    const leastVerdict = still.verdict === rank.fits && leastSkill > 0 ? rank.fitsWithWork : still.verdict;
-    return verdict <= leastVerdict && skill <= leastSkill;
+  /** What a start comes to at best, with a grip that asks for no more than to be put on. */
+  private boundOf({ still, joining }: Start, shaft: Part): Ranked {
+    const skill = Math.max(still.skill, joining.skill, this.onShaft(shaft).gripSkill);
+    return { verdict: still.verdict === rank.fits && skill > 0 ? rank.fitsWithWork : still.verdict, skill };
   }
 
-  /** Hands on every way for as long as more are wanted. */
-  private eachWay(head: Part, shaft: Part, { direct, own }: Starts, take: TakeWay): void {
-    if (direct && this.eachGrip(direct, shaft, take)) return;
+  /** What a pair comes to at best with an adapter that is not on the shaft; nothing where none is tried. */
+  private openBound(head: Part, shaft: Part): Ranked | undefined {
+    if (this.loose.adapter.length === 0 || !mayTakeAdapter(head)) return undefined;
+    const skill = Math.max(this.bondSkill, this.onShaft(shaft).gripSkill);
+    // What a head that may take a shaft itself is asked for beside the shaft need not hold through an adapter.
+    if (mayTakeShaft(head)) return { verdict: rank.fitsWithWork, skill };
+    const { still } = this.index.gripless({ head, shaft }, { joined: [], skill });
+    return { verdict: Math.max(still.verdict, rank.fitsWithWork), skill: Math.max(still.skill, skill) };
+  }
+
+  /** Whether no joint has to be undone for an adapter, and none that already stands could save a step with another. */
+  private isFresh(head: Part, adapter: Part | undefined): boolean {
+    const { occupancy } = this.graph;
+    const isLoose = adapter && !occupancy.at(adapter.id, "bore") && !occupancy.at(adapter.id, "shoulder");
+    return isLoose === true && !occupancy.at(head.id, "socket");
+  }
+
+  /** Hands on every way for as long as more are wanted; `open` is the best that an adapter from elsewhere could bring. */
+  private eachWay(
+    head: Part,
+    shaft: Part,
+    { direct, own }: Starts,
+    visitor: WayVisitor,
+    open?: Ranked,
+  ): void {
+    if (direct && this.eachGrip(direct, shaft, visitor)) return;
     if (!mayTakeAdapter(head)) return;
-    if (own && this.eachGrip(own, shaft, take)) return;
+    if (own && this.eachGrip(own, shaft, visitor)) return;
+    if (open && !visitor.isWanted(open)) return;
     for (const adapter of this.adaptersOf(head)) {
       if (adapter === own?.chosen.adapter) continue;
-      if (this.eachGrip(this.start({ head, adapter, shaft }), shaft, take)) return;
+      if (this.eachGrip(this.start({ head, adapter, shaft }), shaft, visitor)) return;
     }
   }
 
   /** Hands on the ways from one start; whether none is wanted after them. */
-  private eachGrip(start: Start, shaft: Part, take: TakeWay): boolean {
-    if (!this.isAllowed(start.ranked)) return false;
+  private eachGrip(start: Start, shaft: Part, { isWanted, take }: WayVisitor): boolean {
+    if (!this.isAllowed(start.ranked) || !isWanted(this.boundOf(start, shaft))) return false;
     const { grip: own } = this.onShaft(shaft);
     const wantedAfter = (grip: Part): MoreWays => {
       const chosen: Chosen = { ...start.chosen, grip };
@@ -239,4 +323,17 @@ export class PairJudge {
 function isUnbeatable({ verdict, skill }: Ranked, floor: number): boolean {
   const bestVerdict = floor === 0 ? rank.fits : rank.fitsWithWork;
   return verdict <= bestVerdict && skill <= floor;
+}
+
+/** Below nought when the first is better. */
+export function compareRanked(a: Ranked, b: Ranked): number {
+  return a.verdict - b.verdict || a.skill - b.skill;
+}
+
+const isNoWorse = (ranked: Ranked, bound: Ranked) =>
+  ranked.verdict <= bound.verdict && ranked.skill <= bound.skill;
+
+function leastOf(bounds: readonly (Ranked | undefined)[]): Ranked | undefined {
+  const known = bounds.filter((bound) => bound !== undefined);
+  return known.length === 0 ? undefined : known.reduce((a, b) => (compareRanked(b, a) < 0 ? b : a));
 }

@@ -10,13 +10,14 @@ import { nearMissesOf } from "./near-misses.ts";
 import { once } from "./once.ts";
 import { openQuestions } from "./open-questions.ts";
 import { type PairAnswer, PairJudge } from "./pair-judge.ts";
+import { bestClubs, lackingOf, prospectsAbout } from "./pairs-about.ts";
 import { rankAnswers } from "./rank-answers.ts";
 import { rankQuestions } from "./rank-questions.ts";
 import { type ReadyBench, readyBench, skillByDefault } from "./ready-bench.ts";
 import type { Question, Resolution, Want } from "./result.ts";
 import { clubsOpened, tallyClubs, tallyPairs } from "./tally-pairs.ts";
 import { unknownFields } from "./unknown-fields.ts";
-import { wantsOf } from "./wants.ts";
+import { type AnswersForWants, wantsOf } from "./wants.ts";
 
 export type ResolveResult =
   | { readonly ok: true; readonly resolution: Resolution }
@@ -62,13 +63,9 @@ export function clubsAndWants(
   limit: number = ready.graph.goal.limit ?? limitByDefault,
 ): ClubsAndWants {
   const { graph, index } = ready;
-  const tally = once(() => tallyClubs(ready, graph.goal.skill ?? skillByDefault, limit, about));
-  const clubs = once(() => tally().clubs.flatMap(({ way }) => (way ? [weighedClub(way, ready)] : [])));
-  const wants = once(() => {
-    // Other parts may need what it makes a club with today, so one part that is asked about by itself is never settled.
-    const settled = about === undefined ? tally().settled : new Set<string>();
-    return wantsOf({ lacking: tally().lacking, settled }, graph, index, about).slice(0, limit);
-  });
+  const { best, open } = about === undefined ? answersOfAll(ready, limit) : answersAbout(ready, limit, about);
+  const clubs = once(() => best().flatMap(({ way }) => (way ? [weighedClub(way, ready)] : [])));
+  const wants = once(() => wantsOf(open(), graph, index, about).slice(0, limit));
   return {
     get clubs() {
       return clubs();
@@ -76,6 +73,26 @@ export function clubsAndWants(
     get wants() {
       return wants();
     },
+  };
+}
+
+interface LazyAnswers {
+  readonly best: () => readonly PairAnswer[];
+  readonly open: () => AnswersForWants;
+}
+
+function answersOfAll(ready: ReadyBench, limit: number): LazyAnswers {
+  const tally = once(() => tallyClubs(ready, ready.graph.goal.skill ?? skillByDefault, limit));
+  return { best: () => tally().clubs, open: tally };
+}
+
+/** Other parts may need what it makes a club with today, so one part that is asked about by itself is never settled. */
+function answersAbout(ready: ReadyBench, limit: number, about: string): LazyAnswers {
+  const judge = new PairJudge(ready, ready.graph.goal.skill ?? skillByDefault);
+  const prospects = once(() => prospectsAbout(ready, judge, about));
+  return {
+    best: () => bestClubs(prospects(), judge, limit),
+    open: () => ({ lacking: lackingOf(prospects(), judge), settled: new Set() }),
   };
 }
 

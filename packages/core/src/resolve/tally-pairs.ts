@@ -2,6 +2,7 @@ import { rank } from "../graph/verdict-index.ts";
 import { type Skill, skills } from "../parts/goal.ts";
 import type { Part } from "../parts/part.ts";
 import { type PairAnswer, PairJudge } from "./pair-judge.ts";
+import { pairsAbout } from "./pairs-about.ts";
 import { compareAnswers, rankAnswers } from "./rank-answers.ts";
 import type { ReadyBench } from "./ready-bench.ts";
 
@@ -54,12 +55,11 @@ export function tallyClubs(
   ready: ReadyBench,
   skill: Skill,
   limit: number,
-  about?: string,
 ): Pick<Tally, "clubs" | "lacking" | "settled"> {
   const judge = new PairJudge(ready, skill);
   const tally = emptyTally();
-  const { heads, groups } = pairsAbout(ready, about);
-  for (const head of heads) {
+  const { graph, groups } = ready;
+  for (const head of graph.at.head) {
     for (const { first, shafts } of groups) {
       if (!judge.groupRefused(head, first))
         for (const shaft of shafts) addFound(tally, judge.answer(head, shaft));
@@ -68,17 +68,6 @@ export function tallyClubs(
   }
   keepBest(tally, limit, 0);
   return tally;
-}
-
-/** All heads and shafts, or the one that is asked about with all of the other place. */
-function pairsAbout({ graph, groups }: ReadyBench, about: string | undefined) {
-  const part = about === undefined ? undefined : graph.parts.get(about);
-  const only = (place: Part["kind"]) => (part?.kind === place ? [part] : undefined);
-  const shaft = only("shaft");
-  return {
-    heads: only("head") ?? graph.at.head,
-    groups: shaft?.[0] ? [{ first: shaft[0], shafts: shaft }] : groups,
-  };
 }
 
 /** How many pairs become clubs above one skill and up to another. */
