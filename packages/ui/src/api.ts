@@ -2,6 +2,7 @@ import type {
   Build,
   Claim,
   Club,
+  ClubDimensions,
   Estimates,
   Goal,
   Joint,
@@ -123,6 +124,8 @@ export const api = {
   tune: (request: TuneRequest) => call<TuneReply>("POST", "/api/tune", request),
   estimate: (request: Omit<TuneRequest, "target" | "options">) =>
     call<Estimates>("POST", "/api/estimate", request),
+  dimensions: (request: Omit<TuneRequest, "target" | "options">) =>
+    call<ClubDimensions>("POST", "/api/dimensions", request),
 };
 
 /** The ways to a target, the smallest change first. */

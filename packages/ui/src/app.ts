@@ -10,12 +10,10 @@ import { isHere, loadView } from "./views/load-view.ts";
 import "./components/page-header.ts";
 import "./views/bench-view.ts";
 import "./views/claims-view.ts";
-import "./views/club-view.ts";
 import "./views/exchange-view.ts";
 import "./views/part-form-view.ts";
 import "./views/part-view.ts";
 import "./views/questions-view.ts";
-import "./views/refusal-view.ts";
 import "./views/settings-view.ts";
 import "./views/wants-view.ts";
 

@@ -9,6 +9,7 @@ import { questionList } from "../components/question-list.ts";
 import { settingsTable, settingsTableStyles } from "../components/settings-table.ts";
 import { emptyNote, whenReady } from "../components/state-notes.ts";
 import "../components/tune-form.ts";
+import "../components/tune-picture.ts";
 import "../components/verdict-mark.ts";
 import { workList, workListStyles } from "../components/work-list.ts";
 import type { DisplaySettings } from "../display-settings.ts";
@@ -61,6 +62,7 @@ export class ClubView extends LitElement {
   private renderClub(club: Club, bench: Bench, context: BenchContext) {
     return html`
       ${this.renderSummary(club, context)}
+      <section class="ticket" aria-labelledby="drawn"><h2 id="drawn">Drawn to scale</h2><ferrule-tune-picture .club=${club} .context=${context}></ferrule-tune-picture></section>
       <section class="ticket" aria-labelledby="measures"><h2 id="measures">Measures</h2>
         <p class="small soft">In brackets: where it lies 95 times in 100.</p>
         ${measureTable(club.estimates, context)}${this.renderBond(club)}

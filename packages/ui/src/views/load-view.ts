@@ -1,6 +1,8 @@
 import type { Route } from "../route.ts";
 
 const loaders: Readonly<Partial<Record<Route["view"], () => Promise<unknown>>>> = {
+  club: () => import("./club-view.ts"),
+  refusal: () => import("./refusal-view.ts"),
   plan: () => import("./plan-view.ts"),
   watch: () => import("./watch-view.ts"),
   listings: () => import("./listings-view.ts"),
