@@ -19,10 +19,15 @@ export const errorTable = {
   "not-the-example": { status: 409, message: "The bench is your own already" },
   "nothing-to-undo": {
     status: 409,
-    message: "There is no delete, purchase or sale left to undo",
+    message: "There is no delete, purchase, sale, measuring, inspection or clearing left to undo",
   },
   "already-bought": { status: 409, message: "This listing has been bought already" },
   "already-sold": { status: 409, message: "One of the parts has been sold already" },
+  unsafe: {
+    status: 409,
+    message:
+      "A fault of safety stands against one of the parts; nothing with it is to be swung until a person clears it with a note",
+  },
   "too-large": { status: 413, message: "The request is larger than 8 MB" },
   "wrong-media-type": {
     status: 415,

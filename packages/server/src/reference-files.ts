@@ -6,6 +6,7 @@ import {
   costSettingsSchema,
   entrySchema,
   evidenceSchema,
+  type InspectionRow,
   parseWith,
   type Reference,
   sightingSchema,
@@ -13,8 +14,13 @@ import {
 import { z } from "zod";
 import { benchContentsSchema, completeContents, type Example } from "./bench/bench-contents.ts";
 
+/** The trade tables, and what there is to look at on each kind of part. */
+export interface ReferenceTables extends Reference {
+  readonly inspection: readonly InspectionRow[];
+}
+
 /** The tables of a checkout, and what is given for costs until the user says otherwise. */
-export interface ReferenceFiles extends Reference {
+export interface ReferenceFiles extends ReferenceTables {
   readonly firstCosts: CostSettings;
 }
 
@@ -25,12 +31,13 @@ export function readReference(dataFolder: string): ReferenceFiles {
 }
 
 /** The trade tables alone. */
-export function readTables(dataFolder: string): Reference {
+export function readTables(dataFolder: string): ReferenceTables {
   const table = (name: string) => readJson(join(dataFolder, "reference", `${name}.json`));
   return {
     typical: table("typical") as Reference["typical"],
     work: table("work") as Reference["work"],
     cautions: table("cautions") as Reference["cautions"],
+    inspection: table("inspection") as ReferenceTables["inspection"],
   };
 }
 

@@ -1,11 +1,28 @@
-import type { CatalogueModel, Claim, Entry, Evidence, Goal, Joint, Part, Sighting } from "@ferrule/core";
+import type {
+  CatalogueModel,
+  Claim,
+  Entry,
+  Evidence,
+  Goal,
+  Joint,
+  Measurement,
+  Part,
+  Sighting,
+} from "@ferrule/core";
 import { done, type Outcome, problem } from "../errors.ts";
 import { type Lists, listNames } from "../store/lists.ts";
 import type { Tables } from "../store/tables.ts";
 import { type BenchContents, type Example, emptyContents } from "./bench-contents.ts";
 import { clearBench } from "./clear-bench.ts";
 import { isUntouched } from "./is-untouched.ts";
-import { entriesShelf, evidenceShelf, type ListShelf, modelsShelf, sightingsShelf } from "./list-shelves.ts";
+import {
+  entriesShelf,
+  evidenceShelf,
+  type ListShelf,
+  measurementsShelf,
+  modelsShelf,
+  sightingsShelf,
+} from "./list-shelves.ts";
 import { namedParts } from "./named-parts.ts";
 import type { Rates } from "./rates.ts";
 import { type Removed, type Shelf, takeIn as takeInto } from "./shelf.ts";
@@ -27,6 +44,7 @@ export interface Bench {
   readonly evidence: ListShelf<Evidence>;
   readonly sightings: ListShelf<Sighting>;
   readonly entries: ListShelf<Entry>;
+  readonly measurements: ListShelf<Measurement>;
   goal(): Goal;
   setGoal(goal: Goal): Goal;
   /** Wants nothing in particular any more; undo brings the goal back. */
@@ -57,6 +75,7 @@ export function openBench(tables: Tables, rates: () => Rates, example: Example =
     evidence: evidenceShelf(tables),
     sightings: sightingsShelf(tables),
     entries: entriesShelf(tables, rates),
+    measurements: measurementsShelf(tables),
     goal: () => tables.goals.read(),
     setGoal: (goal) => {
       tables.goals.write(goal);
@@ -120,5 +139,8 @@ function takeIn(tables: Tables, contents: Partial<Lists & { readonly goal: Goal 
   takeInto({ table: tables.evidence, stem: () => "price" }, contents.evidence ?? []);
   takeInto({ table: tables.sightings, stem: () => "sighting" }, contents.sightings ?? []);
   takeInto({ table: tables.entries, stem: () => "entry" }, contents.entries ?? []);
+  takeInto({ table: tables.measurements, stem: () => "measurement" }, contents.measurements ?? []);
+  takeInto({ table: tables.inspections, stem: () => "inspection" }, contents.inspections ?? []);
+  takeInto({ table: tables.clearances, stem: () => "clearance" }, contents.clearances ?? []);
   if (contents.goal) tables.goals.write(contents.goal);
 }

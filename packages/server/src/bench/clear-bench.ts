@@ -14,6 +14,9 @@ export function clearBench(tables: Tables): Cleared {
     evidence: tables.evidence.all(),
     sightings: tables.sightings.all(),
     entries: tables.entries.all(),
+    measurements: tables.measurements.all(),
+    inspections: tables.inspections.all(),
+    clearances: tables.clearances.all(),
     bench: { goal: tables.goals.read(), example: tables.settings.isExample() ?? false },
   };
   for (const name of listNames) tables[name].clear();

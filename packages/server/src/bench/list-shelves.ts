@@ -1,4 +1,4 @@
-import type { CatalogueModel, Entry, Evidence, Refusal, Sighting } from "@ferrule/core";
+import type { CatalogueModel, Entry, Evidence, Measurement, Refusal, Sighting } from "@ferrule/core";
 import type { Deletion } from "../store/deletions.ts";
 import { type Listed, type ListName, tableOf } from "../store/lists.ts";
 import type { Tables } from "../store/tables.ts";
@@ -29,6 +29,13 @@ export function sightingsShelf(tables: Tables): ListShelf<Sighting> {
 export function entriesShelf(tables: Tables, rates: () => Rates): ListShelf<Entry> {
   const refusals = ({ amount, rate }: Entry) => rateRefusals(amount.currency, rate, rates());
   return openList(tables, "entries", { noun: "entry", where: "in the books", refusals });
+}
+
+export function measurementsShelf(tables: Tables): ListShelf<Measurement> {
+  return openList(tables, "measurements", {
+    noun: "measurement",
+    where: "among the clubs that were measured",
+  });
 }
 
 interface ListWords<T> {

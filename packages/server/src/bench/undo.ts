@@ -113,6 +113,9 @@ function putAllBack(tables: Tables, deletion: Deletion): Lists {
     evidence: rest(tables.evidence, deletion.evidence),
     sightings: rest(tables.sightings, deletion.sightings),
     entries: rest(tables.entries, deletion.entries),
+    measurements: rest(tables.measurements, deletion.measurements),
+    inspections: rest(tables.inspections, deletion.inspections),
+    clearances: rest(tables.clearances, deletion.clearances),
   };
 }
 

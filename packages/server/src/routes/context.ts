@@ -1,5 +1,4 @@
 import type { IncomingMessage, ServerResponse } from "node:http";
-import type { Reference } from "@ferrule/core";
 import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
 import type { Batches } from "../batches/batches.ts";
@@ -7,6 +6,8 @@ import type { Answers } from "../bench/answers.ts";
 import type { Bench } from "../bench/bench.ts";
 import type { PlanJobs } from "../plan/plan-jobs.ts";
 import type { Plans } from "../plan/plans.ts";
+import type { ReferenceTables } from "../reference-files.ts";
+import type { SheetDesk } from "../sheet/sheet-desk.ts";
 import type { SettingsTable } from "../store/settings.ts";
 import type { Costs } from "../trade/costs.ts";
 import type { ReadyModels } from "../trade/ready-models.ts";
@@ -24,7 +25,7 @@ export type App = FastifyInstance<
 
 /** What routes work with. */
 export interface RouteContext {
-  readonly reference: Reference;
+  readonly reference: ReferenceTables;
   readonly bench: Bench;
   readonly answers: Answers;
   readonly settings: SettingsTable;
@@ -35,6 +36,7 @@ export interface RouteContext {
   readonly planJobs: PlanJobs;
   readonly watchlist: Watchlist;
   readonly batches: Batches;
+  readonly sheetDesk: SheetDesk;
   /** Today's date, such as 2026-11-25. */
   readonly today: () => string;
   readonly version: string;

@@ -1,3 +1,4 @@
+import { addAdvert } from "./advert.ts";
 import { addBatches } from "./batches.ts";
 import { addBench } from "./bench.ts";
 import { addBenchResolve } from "./bench-resolve.ts";
@@ -14,6 +15,7 @@ import { addGoal } from "./goal.ts";
 import { addGoesWith } from "./goes-with.ts";
 import { addHealth } from "./health.ts";
 import { addImport } from "./import.ts";
+import { addInspection } from "./inspection.ts";
 import { addJoints } from "./joints.ts";
 import { addJudge } from "./judge.ts";
 import { addOpenApiRoute } from "./openapi.ts";
@@ -23,6 +25,7 @@ import { addRead } from "./read.ts";
 import { addResale } from "./resale.ts";
 import { addResolve } from "./resolve.ts";
 import { addSettings } from "./settings.ts";
+import { addSheet } from "./sheet.ts";
 import { addSightings } from "./sightings.ts";
 import { addTrade } from "./trade.ts";
 import { addTune } from "./tune.ts";
@@ -56,6 +59,9 @@ export function addRoutes(app: App, context: RouteContext): void {
     addWatch,
     addHits,
     addBatches,
+    addSheet,
+    addInspection,
+    addAdvert,
     addCosts,
     addSettings,
     addHealth,

@@ -42,6 +42,7 @@ const sellSchema = z.strictObject({
   postage: moneyInSchema.optional(),
   condition: z.enum(conditions).optional(),
   note: z.string().max(2000).optional(),
+  notToBeSwung: z.boolean().optional().describe("Sold as broken, and the buyer told so"),
 });
 
 const soldSchema = z.strictObject({

@@ -21,7 +21,18 @@ export interface DocumentTable<T extends { id?: string }> {
 
 export function documentTable<T extends { id?: string }>(
   database: Database,
-  name: "parts" | "joints" | "claims" | "catalogue" | "evidence" | "sightings" | "books" | "watches",
+  name:
+    | "parts"
+    | "joints"
+    | "claims"
+    | "catalogue"
+    | "evidence"
+    | "sightings"
+    | "books"
+    | "watches"
+    | "measurements"
+    | "inspections"
+    | "clearances",
 ): DocumentTable<T> {
   const all = database.prepare(`SELECT place, body FROM ${name} ORDER BY place`);
   const one = database.prepare(`SELECT place, body FROM ${name} WHERE id = ?`);

@@ -1,4 +1,15 @@
-import type { CatalogueModel, Claim, Entry, Evidence, Joint, Part, Sighting } from "@ferrule/core";
+import type {
+  CatalogueModel,
+  Claim,
+  Clearance,
+  Entry,
+  Evidence,
+  Inspection,
+  Joint,
+  Measurement,
+  Part,
+  Sighting,
+} from "@ferrule/core";
 import type { DocumentTable, Placed } from "./document-table.ts";
 
 /** Everything that is kept in a list, by the name of its list. */
@@ -10,12 +21,26 @@ export interface Listed {
   readonly evidence: Evidence;
   readonly sightings: Sighting;
   readonly entries: Entry;
+  readonly measurements: Measurement;
+  readonly inspections: Inspection;
+  readonly clearances: Clearance;
 }
 
 export type ListName = keyof Listed;
 
 /** Parts before the joints that name them. */
-export const listNames = ["parts", "joints", "claims", "models", "evidence", "sightings", "entries"] as const;
+export const listNames = [
+  "parts",
+  "joints",
+  "claims",
+  "models",
+  "evidence",
+  "sightings",
+  "entries",
+  "measurements",
+  "inspections",
+  "clearances",
+] as const;
 
 export type ListTables = { readonly [Name in ListName]: DocumentTable<Listed[Name]> };
 export type Lists = { readonly [Name in ListName]: readonly Listed[Name][] };

@@ -30,6 +30,9 @@ const migrations: readonly string[] = [
      batch TEXT NOT NULL, row INTEGER NOT NULL, given TEXT NOT NULL, result TEXT, netMinor INTEGER,
      PRIMARY KEY (batch, row)
    ) STRICT, WITHOUT ROWID;`,
+  `CREATE TABLE measurements (place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, body TEXT NOT NULL) STRICT;
+   CREATE TABLE inspections (place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, body TEXT NOT NULL) STRICT;
+   CREATE TABLE clearances (place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, body TEXT NOT NULL) STRICT;`,
 ];
 
 /** The schema that this version of Ferrule writes. */

@@ -22,6 +22,9 @@ export interface SettingsTable {
   /** `undefined` on the very first start. */
   isExample(): boolean | undefined;
   markExample(example: boolean): void;
+  /** The user's own template for sale descriptions; `undefined` until there is one. */
+  saleTemplate(): string | undefined;
+  writeSaleTemplate(template: string | null): void;
 }
 
 export function settingsTable(database: Database): SettingsTable {
@@ -40,6 +43,8 @@ export function settingsTable(database: Database): SettingsTable {
     }),
     write: (settings) => void write.run("page", JSON.stringify(settings)),
     isExample: () => value("example") as boolean | undefined,
+    saleTemplate: () => (value("sale-template") as string | null | undefined) ?? undefined,
+    writeSaleTemplate: (template) => void write.run("sale-template", JSON.stringify(template)),
     markExample: (example) => void write.run("example", JSON.stringify(example)),
   };
 }

@@ -2,6 +2,7 @@ import { type BatchesTable, batchesTable } from "./batches.ts";
 import { booksTable } from "./books.ts";
 import { catalogueTable } from "./catalogue.ts";
 import { claimsTable } from "./claims.ts";
+import { clearancesTable } from "./clearances.ts";
 import { type CostsTable, costsTable } from "./costs.ts";
 import { inTransaction } from "./database.ts";
 import { type DeletionsTable, deletionsTable } from "./deletions.ts";
@@ -9,8 +10,10 @@ import type { DocumentTable } from "./document-table.ts";
 import { evidenceTable } from "./evidence.ts";
 import { type GoalsTable, goalsTable } from "./goals.ts";
 import { type HitsTable, hitsTable } from "./hits.ts";
+import { inspectionsTable } from "./inspections.ts";
 import { jointsTable } from "./joints.ts";
 import type { ListTables } from "./lists.ts";
+import { measurementsTable } from "./measurements.ts";
 import { partsTable } from "./parts.ts";
 import { type SettingsTable, settingsTable } from "./settings.ts";
 import { sightingsTable } from "./sightings.ts";
@@ -42,6 +45,9 @@ export function openTables(database: Database): Tables {
     evidence: evidenceTable(database),
     sightings: sightingsTable(database),
     entries: booksTable(database),
+    measurements: measurementsTable(database),
+    inspections: inspectionsTable(database),
+    clearances: clearancesTable(database),
     goals: goalsTable(database),
     costs: costsTable(database),
     deletions: deletionsTable(database),

@@ -8,6 +8,7 @@ import {
   type Money,
   type Part,
   type Refusal,
+  safetyStops,
   sharePerPart,
 } from "@ferrule/core";
 import { newId } from "../bench/new-id.ts";
@@ -32,13 +33,15 @@ export interface SellRequest {
   readonly postage?: Money;
   readonly condition?: Condition;
   readonly note?: string;
+  /** Sold as broken, and the buyer told that it is not to be swung. */
+  readonly notToBeSwung?: boolean;
 }
 
 export interface Sold {
   /** The lines written for the sale: the price, and fees and postage where there were any. */
   readonly entries: readonly Entry[];
   readonly parts: readonly Part[];
-  /** The sale as a noted price; nothing for a lot, which says what none of its things is worth. */
+  /** The sale as a noted price; nothing for a lot, which says what none of its things is worth, nor for what is broken. */
   readonly evidence: Evidence | null;
 }
 
@@ -53,6 +56,8 @@ export function sellParts(tables: Tables, market: Market, request: SellRequest):
     const refusals = [...partRefusals(request.parts, found), ...moneyRefusals(request, market.costs)];
     if (refusals.length > 0) return problem("bad-request", "The sale was not taken", refusals);
     const sold = parts.findIndex(isSold);
+    const unsafe = unsafeRefusals(parts, request.notToBeSwung === true);
+    if (unsafe.length > 0) return problem("unsafe", undefined, unsafe);
     if (sold >= 0) return problem("already-sold", undefined, [soldRefusal(sold, parts[sold] as Part)]);
     return done(settle(tables, market, request, parts));
   });
@@ -65,6 +70,19 @@ function partRefusals(ids: readonly string[], found: readonly (Part | undefined)
     const expected = "the id of a part on the bench, each once";
     return [{ field: `parts.${at}`, got: JSON.stringify(id), expected }];
   });
+}
+
+/** A broken thing may be sold as broken; a club with it may not be sold at all until somebody clears the fault. */
+function unsafeRefusals(parts: readonly Part[], isSoldAsBroken: boolean): Refusal[] {
+  const isClub = ["head", "shaft"].every((kind) => parts.some((part) => part.kind === kind));
+  if (isSoldAsBroken && !isClub) return [];
+  return safetyStops(parts).map(({ part, fault }) => ({
+    field: `parts.${parts.findIndex(({ id }) => id === part)}`,
+    got: `${JSON.stringify(part)}, ${fault}`,
+    expected: isClub
+      ? "no fault of safety in a club: clear it with a note on the part's inspection, or take the club apart"
+      : "no fault of safety, unless it is sold as broken and not to be swung (notToBeSwung)",
+  }));
 }
 
 function soldRefusal(at: number, { id, soldOn }: Part): Refusal {
@@ -144,11 +162,12 @@ function paidWeights(parts: readonly Part[], { currency, rates }: Rates): number
 function noteSale(
   tables: Tables,
   { catalogue }: Market,
-  { on, price, daysToSell, condition, note }: SellRequest,
+  { on, price, daysToSell, condition, note, notToBeSwung }: SellRequest,
   parts: readonly Part[],
 ): Evidence | null {
   const subject = saleSubject(parts, catalogue);
-  if (subject === undefined) return null;
+  // What a broken thing went for says nothing of what a sound one is worth.
+  if (subject === undefined || notToBeSwung) return null;
   const evidence: Evidence = {
     id: newId("price", (taken) => tables.evidence.get(taken) !== undefined),
     on,

@@ -1,12 +1,15 @@
 import {
   catalogueModelSchema,
   claimSchema,
+  clearanceSchema,
   costSettingsSchema,
   entrySchema,
   evidenceSchema,
   goalSchema,
+  inspectionSchema,
   jointSchema,
   listingSchema,
+  measurementSchema,
   partSchema,
   sightingSchema,
   subjectSchema,
@@ -24,3 +27,6 @@ export const namedSightingSchema = sightingSchema.meta({ id: "Sighting" });
 export const namedEntrySchema = entrySchema.meta({ id: "Entry" });
 export const namedCostsSchema = costSettingsSchema.meta({ id: "CostSettings" });
 export const namedSubjectSchema = subjectSchema.meta({ id: "Subject" });
+export const namedMeasurementSchema = measurementSchema.meta({ id: "Measurement" });
+export const namedInspectionSchema = inspectionSchema.meta({ id: "Inspection" });
+export const namedClearanceSchema = clearanceSchema.meta({ id: "Clearance" });

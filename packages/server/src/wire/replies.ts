@@ -1,10 +1,13 @@
 import { z } from "zod";
 import {
   namedClaimSchema,
+  namedClearanceSchema,
   namedEntrySchema,
   namedEvidenceSchema,
   namedGoalSchema,
+  namedInspectionSchema,
   namedJointSchema,
+  namedMeasurementSchema,
   namedModelSchema,
   namedPartSchema,
   namedSightingSchema,
@@ -90,6 +93,9 @@ const listsSchema = z.strictObject({
   evidence: z.array(namedEvidenceSchema),
   sightings: z.array(namedSightingSchema),
   entries: z.array(namedEntrySchema),
+  measurements: z.array(namedMeasurementSchema),
+  inspections: z.array(namedInspectionSchema),
+  clearances: z.array(namedClearanceSchema),
 });
 
 /** The reply to a delete: what is gone, and how many steps can be undone now. */
@@ -101,6 +107,8 @@ export const benchThingsSchema = z.strictObject(benchThings);
 export const removedSchema = removedReply(benchThingsSchema);
 export const restoredSchema = z.strictObject({
   restored: listsSchema.describe("What is there again, or is again as it was"),
-  removed: listsSchema.describe("What a purchase or a sale had put there, and is gone again"),
+  removed: listsSchema.describe(
+    "What a purchase, a sale, a measuring, an inspection or a clearing had put there, and is gone again",
+  ),
   undo: z.number().int(),
 });
