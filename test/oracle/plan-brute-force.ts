@@ -1,10 +1,9 @@
-import type { PlanModel, Use } from "../../packages/core/src/plan/plan-model.ts";
+import type { Bundle, PlanModel, Use } from "../../packages/core/src/plan/plan-model.ts";
 
-/** The most a small model can bring, by trying every set of bundles and, for each, every number of every use. */
+/** The most a small model can bring, by trying every choice of bundles and, for each, every number of every use. */
 export function bestByTrying(model: PlanModel): number {
   let best = 0;
-  for (let mask = 0; mask < 2 ** model.bundles.length; mask += 1) {
-    const bought = model.bundles.filter((_, place) => mask & (2 ** place));
+  for (const bought of choicesOf(alikeBundles(model.bundles))) {
     const stock = new Map(model.resources.map(({ id, count }) => [id, count]));
     let [net, minutes, money] = [0, 0, 0];
     for (const { gives, priceMinor, timeMinor, minutes: own } of bought) {
@@ -21,6 +20,26 @@ export function bestByTrying(model: PlanModel): number {
     best = Math.max(best, tryUses(model, { stock, net, minutes, money }));
   }
   return best;
+}
+
+/** Bundles that differ in nothing but their ids: which of them are bought makes no difference, only how many. */
+function alikeBundles(bundles: readonly Bundle[]): (readonly Bundle[])[] {
+  const alike = new Map<string, Bundle[]>();
+  for (const bundle of bundles) {
+    const { id: _, ...rest } = bundle;
+    const key = JSON.stringify(rest);
+    alike.set(key, [...(alike.get(key) ?? []), bundle]);
+  }
+  return [...alike.values()];
+}
+
+function* choicesOf([first, ...rest]: readonly (readonly Bundle[])[]): Generator<readonly Bundle[]> {
+  if (first === undefined) {
+    yield [];
+    return;
+  }
+  for (const others of choicesOf(rest))
+    for (let count = 0; count <= first.length; count += 1) yield [...first.slice(0, count), ...others];
 }
 
 /** What is spent before anything is used, and what is there then. */

@@ -33,18 +33,17 @@ interface BusyDesk extends BuildDesk {
   readonly saleOfClub: SaleOfClub;
 }
 
-/**
- * Every settled club that can be made of the types, at what it brings over its work; of those alone that are asked for, where
- * somebody asks for some.
- */
-export function buildUses(
-  given: BuildDesk,
+/** What clubs are looked for with. */
+export type ClubDesk = Pick<BuildDesk, "ready" | "context" | "isImagined" | "extras">;
+
+/** Every settled club that can be made of the types; of those alone that are asked for, where somebody asks for some. */
+export function clubsToBuild(
+  { ready, context, isImagined, extras }: ClubDesk,
   isAsked: (head: Part, shaft: Part) => boolean = () => true,
-): MeaningfulUse[] {
-  const desk = { ...given, saleOfClub: salesOfClubs(given.context) };
-  const { ready, isImagined } = desk;
+): PlainClub[] {
+  const desk = { ready, context, extras, saleOfClub: salesOfClubs(context) };
   const judge = new PairJudge(ready, ready.graph.goal.skill ?? skillByDefault);
-  const others = othersOfClass(ready, desk.context.joints);
+  const others = othersOfClass(ready, context.joints);
   const most = (head: Part, shaft: Part) =>
     isImagined(head.id) || isImagined(shaft.id) ? rank.unsettled : rank.fitsWithWork;
   let turn = 0;
@@ -60,8 +59,40 @@ export function buildUses(
         .filter((group) => !judge.groupRefused(head, group.first))
         .flatMap(({ shafts }) => shafts.filter((shaft) => isAsked(head, shaft)))
         .flatMap((shaft) => waysOf(head, shaft))
-        .flatMap((way) => usesOf(plainClub(way, ready.graph), desk)),
+        .filter((way) => mayEarn(way, desk))
+        .map((way) => plainClub(way, ready)),
     );
+}
+
+/** Clubs that are made and sold, at what they bring over their work. */
+export function usesOfClubs(clubs: readonly PlainClub[], desk: BuildDesk): MeaningfulUse[] {
+  const busy = { ...desk, saleOfClub: salesOfClubs(desk.context) };
+  return clubs.flatMap((club) => usesOf(club, busy));
+}
+
+/** Every settled club that can be made of the types and is asked for, at what it brings over its work. */
+export function buildUses(
+  desk: BuildDesk,
+  isAsked: (head: Part, shaft: Part) => boolean = () => true,
+): MeaningfulUse[] {
+  return usesOfClubs(clubsToBuild(desk, isAsked), desk);
+}
+
+/** Steps that set a part free: they may be paid once for both sides of a joint, so they count for no club alone. */
+const freeing: ReadonlySet<string> = new Set(["unscrew", "pull-head", "pull-adapter", "grip-off"]);
+
+/** Whether a club can bring anything: not where the steps that are known beforehand cost as much as it sells for. */
+function mayEarn(
+  { route: { chosen, steps } }: Way,
+  desk: Pick<BusyDesk, "ready" | "context" | "extras" | "saleOfClub">,
+): boolean {
+  const { head, shaft, grip } = chosen;
+  if (!head || !shaft || !grip || desk.extras.has(head.id)) return true;
+  const sale = desk.saleOfClub({ head: head.id, shaft: shaft.id, grip: grip.id }, []);
+  if (!sale) return false;
+  const { work } = desk.ready.graph;
+  const rows = steps.flatMap(({ step }) => (freeing.has(step) ? [] : (work.get(step) ?? [])));
+  return workCost(rows, desk.context.costs).totalMinor < sale.gain.value;
 }
 
 /** Adapters beside a shaft's own that are planned with, and grips for each: more would be more of the same. */
@@ -175,7 +206,10 @@ function buildUse(club: PlainClub, extras: readonly Part[], desk: BusyDesk): Mea
   };
 }
 
-type SaleOfClub = (club: PlainClub, extras: readonly Part[]) => Sale | undefined;
+type SaleOfClub = (
+  club: Pick<PlainClub, "head" | "shaft" | "grip">,
+  extras: readonly Part[],
+) => Sale | undefined;
 
 /** Clubs of one head and shaft sell alike whatever joins them, and whatever grip without a fault is on: each sale is worked out once. */
 function salesOfClubs(context: DealContext): SaleOfClub {
@@ -188,7 +222,11 @@ function salesOfClubs(context: DealContext): SaleOfClub {
   };
 }
 
-function saleOfClub(club: PlainClub, extras: readonly Part[], context: DealContext): Sale | undefined {
+function saleOfClub(
+  club: Parameters<SaleOfClub>[0],
+  extras: readonly Part[],
+  context: DealContext,
+): Sale | undefined {
   const part = (id: string) => context.parts.get(id) as Part;
   const [head, shaft, grip] = [part(club.head), part(club.shaft), part(club.grip)];
   const said = {

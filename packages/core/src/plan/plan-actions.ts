@@ -69,16 +69,16 @@ function purchases(bought: ReadonlySet<string>, { offers }: PlanSetup): PlanActi
     }));
 }
 
-/** Taking apart each club of a sort that is taken apart: those of which a use took one side of the head's joint. */
+/** Taking apart each thing of a sort that is taken apart: those of which a use took one side of the joint. */
 function partingActions(
   parting: Parting,
   bought: ReadonlySet<string>,
   done: readonly DoneUse[],
 ): PlanAction[] {
-  const { type, head, other, step, title, cost } = parting;
+  const { type, one, other, step, title, cost } = parting;
   const placeOf = new Map(type.parts.map(({ id }, at) => [id, at]));
   const freed = done.filter(({ use }) => sideTaken(new Set(use.parts), parting));
-  const real = new Set(freed.flatMap(({ ids }) => [head.id, other.id].flatMap((id) => ids.get(id) ?? [])));
+  const real = new Set(freed.flatMap(({ ids }) => [one.id, other.id].flatMap((id) => ids.get(id) ?? [])));
   const apart = type.instances.filter(({ parts }) => parts.some(({ id }) => real.has(id)));
   const paid = type.instances.filter((_, number) => bought.has(partingBundleId(parting, number))).length;
   return apart.slice(0, paid).map(({ parts }) => {

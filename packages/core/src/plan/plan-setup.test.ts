@@ -122,6 +122,53 @@ describe("what can be done with a complete club", () => {
   });
 });
 
+describe("an adapter on a shaft that are wanted apart", () => {
+  /** A shaft with its adapter, a bare shaft, a head that needs an adapter and one that takes the shaft itself. */
+  const shared = {
+    parts: [
+      part("H1", "head", { ...receiver, clubType: "driver" }),
+      part("H2", "head", { socket: { type: "bore" }, clubType: "fairway" }),
+      part("A1", "adapter", { family: "Quillon 2" }),
+      part("S1", "shaft"),
+      part("G1", "grip"),
+      part("S2", "shaft", { flex: "stiff" }),
+      part("G2", "grip", { model: "Corded" }),
+    ],
+    joints: [
+      { type: "bonded", parts: ["A1", "S1"] },
+      { type: "gripped", parts: ["S1", "G1"] },
+    ],
+    goal: { skill: "bond" },
+  } satisfies PlanInput["bench"];
+  const setup = planSetup(input({ bench: shared }));
+  const [pulled, left] = ["build H1+A1+S2+G2", "build H2+-+S1+G1"];
+  const bundle = setup.model.bundles.find(({ gives }) =>
+    setup.uses.get(pulled)?.takes.some(({ resource }) => gives.some((gift) => gift.resource === resource)),
+  );
+
+  it("are taken apart once for both clubs, and paid once", () => {
+    for (const id of [pulled, left])
+      expect(setup.uses.get(id)?.club?.work.map(({ step }) => step)).not.toContain("pull-adapter");
+    // Twenty minutes of an hour worth 12 euros, and the material of the table.
+    expect(bundle).toMatchObject({ priceMinor: 50, minutes: 20, timeMinor: 400 });
+    const { actions } = planActions(choose([pulled, left], [bundle?.id ?? ""]), setup);
+    expect(actions.map((action) => action.do)).toEqual(["take-apart", "build", "build"]);
+    expect(actions[0]).toMatchObject({ netMinor: -450, outlayMinor: 50, minutes: 20 });
+    expect(actions[0]?.parts.toSorted()).toEqual(["A1", "G1", "S1"]);
+    expect(actions[0]?.work.map(({ step }) => step)).toEqual(["pull-adapter"]);
+  });
+
+  it("are taken apart for one of them alone at the same price, and not at all for a club of both", () => {
+    const whole = setup.uses.get("build H1+A1+S1+G1");
+    expect(whole?.takes.map(({ resource }) => resource)).not.toContain(bundle?.gives[0]?.resource);
+    expect(whole?.takes.map(({ resource }) => resource)).not.toContain(bundle?.gives[1]?.resource);
+    const { actions } = planActions(choose([left], [bundle?.id ?? ""]), setup);
+    expect(actions.map((action) => action.do)).toEqual(["take-apart", "build"]);
+    const net = (setup.uses.get(left)?.netMinor ?? 0) - (bundle?.priceMinor ?? 0) - (bundle?.timeMinor ?? 0);
+    expect(actions.reduce((sum, { netMinor }) => sum + netMinor, 0)).toBe(net);
+  });
+});
+
 describe("what can be done with what is offered", () => {
   const listing = aListing([anItem({ kind: "head", clubType: "driver", cover: true })], {
     asking: euros(2000),

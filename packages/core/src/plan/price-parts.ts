@@ -33,11 +33,9 @@ export async function priceParts(
   const again = seenAgain(input.sightings, input.today);
   if (again.length < fewestSeen) return undefined;
   const onOffer = input.sightings.filter(({ outcome }) => outcome === "open");
-  const ground = planGround(
-    { ...input, sightings: [...again, ...onOffer], wishes: withoutLimits },
-    [],
-    { waits: false },
-  );
+  const ground = planGround({ ...input, sightings: [...again, ...onOffer], wishes: withoutLimits }, [], {
+    waits: false,
+  });
   const priceOf = await relaxedPrices(countedOn(ground), solver);
   if (!priceOf) return undefined;
   const known = pricesOfParts(ground.types, priceOf);

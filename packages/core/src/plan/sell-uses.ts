@@ -4,7 +4,7 @@ import type { DealContext } from "../worth/deal-context.ts";
 import type { Sale } from "../worth/sale.ts";
 import { thingOf } from "../worth/thing.ts";
 import { type MeaningfulUse, type Roles, sharesOf } from "./meaningful-use.ts";
-import { freedShares, type Parting } from "./parting.ts";
+import { freedShares, isHeadOfClub, type Parting } from "./parting.ts";
 import type { StockType } from "./stock.ts";
 
 /**
@@ -18,7 +18,7 @@ export function sellUses(
   partings: readonly Parting[],
 ): MeaningfulUse[] {
   const whole = types.flatMap(({ parts }) => sellAs(parts, thingOf(parts, context), roles));
-  const pieces = partings.flatMap((parting) =>
+  const pieces = partings.filter(isHeadOfClub).flatMap((parting) =>
     piecesOf(parting).flatMap((piece) =>
       sellAs(piece, thingOf(piece, context), roles).map((use) => ({
         ...use,
@@ -29,7 +29,7 @@ export function sellUses(
   return [...whole, ...pieces];
 }
 
-function piecesOf({ type, head }: Parting): (readonly Part[])[] {
+function piecesOf({ type, one: head }: Parting): (readonly Part[])[] {
   return [[head], type.parts.filter((part) => part !== head)];
 }
 
