@@ -46,6 +46,20 @@ describe("what can be bought today", () => {
     expect(leftOut).toEqual([]);
   });
 
+  it("is what is left of a listing, at what that is priced at", () => {
+    const priced = { ...head, price: euros(1500) };
+    const lot = (items: (typeof head)[]) => aListing(items, { asking: euros(4000), postage: "included" });
+    const left = (items: (typeof head)[], boughtItems: number[]) =>
+      offers([seen({ listing: lot(items), boughtItems })]);
+    const { offers: made } = left([head, { ...priced, quantity: 2 }], [0]);
+    expect(made).toMatchObject([{ priceMinor: 3000, sighting: { listing: { items: [{ quantity: 2 }] } } }]);
+    expect(made[0]?.parts.map(({ kind }) => kind)).toEqual(["head", "head"]);
+    expect(made[0]?.things).toHaveLength(1);
+    expect(left([priced, head], [0]).leftOut).toMatchObject([{ code: "no-price" }]);
+    expect(left([head], [0]).leftOut).toMatchObject([{ code: "nothing-left" }]);
+    expect(left([head], []).offers).toMatchObject([{ priceMinor: 4000 }]);
+  });
+
   it("costs its price and its postage, in the currency of the bench", () => {
     const priceOf = (more: object) =>
       offers([seen({ listing: { ...listing, ...more } })]).offers[0]?.priceMinor;

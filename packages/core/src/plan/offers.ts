@@ -4,12 +4,14 @@ import { convertedMinor } from "../worth/converted.ts";
 import { gettingHere } from "../worth/getting-here.ts";
 import { countingIds, type ListingParts, partsOfListing } from "../worth/parts-of-listing.ts";
 import type { Sighting } from "../worth/sighting.ts";
+import { leftOfListing } from "./left-of-listing.ts";
 import type { PlanInput } from "./plan-input.ts";
 import type { PlanTrip } from "./plan-model.ts";
 import type { StockBundle } from "./stock.ts";
 
-/** A listing that can be bought today. */
+/** A listing that can be bought today, or what is left of it. */
 export interface Offer extends StockBundle {
+  /** With the listing as it is left. */
   readonly sighting: Sighting;
   readonly priceMinor: number;
   readonly trip: PlanTrip | undefined;
@@ -20,7 +22,7 @@ export interface Offer extends StockBundle {
 /** A listing that is left out of the plan, and why. */
 export interface LeftOut {
   readonly sighting: string;
-  readonly code: "no-price" | "no-rate" | "not-for-sale" | "nothing-read" | "no-distance";
+  readonly code: "no-price" | "no-rate" | "not-for-sale" | "nothing-read" | "nothing-left" | "no-distance";
   readonly text: string;
 }
 
@@ -42,17 +44,24 @@ export function offersOf(input: PlanInput): {
 }
 
 function offerOf(
-  sighting: Sighting,
+  seen: Sighting,
   taken: ReadonlySet<string>,
   { catalogue, costs }: PlanInput,
 ): Offer | LeftOut {
-  const { listing, id } = sighting;
+  const { id } = seen;
+  const listing = leftOfListing(seen);
+  const sighting = { ...seen, listing };
   const out = (code: LeftOut["code"], text: string): LeftOut => ({ sighting: id, code, text });
-  if (listing.items.length === 0) return out("nothing-read", "nothing to buy was found in the words");
+  if (seen.listing.items.length === 0) return out("nothing-read", "nothing to buy was found in the words");
+  if (listing.items.length === 0) return out("nothing-left", "all of it has been bought");
   if (listing.intent === "wanted" || listing.intent === "swap")
     return out("not-for-sale", "it is not offered for money");
   const asking = askingOf(listing);
-  if (!asking) return out("no-price", "no price is asked");
+  if (!asking)
+    return out(
+      "no-price",
+      listing === seen.listing ? "no price is asked" : "what is left of it has no price",
+    );
   const askingMinor = convertedMinor(asking, costs);
   if (askingMinor === undefined) return out("no-rate", `no rate is known for ${asking.currency}`);
   const here = gettingHere({ listing, costs, ...distanceOf(sighting) });

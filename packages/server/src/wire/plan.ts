@@ -39,7 +39,7 @@ export const planSchema = z
     leftOut: z.array(
       z.strictObject({
         sighting: z.string(),
-        code: z.enum(["no-price", "no-rate", "not-for-sale", "nothing-read", "no-distance"]),
+        code: z.enum(["no-price", "no-rate", "not-for-sale", "nothing-read", "nothing-left", "no-distance"]),
         text: z.string(),
       }),
     ),
