@@ -1,10 +1,8 @@
 import type { Subject } from "./evidence.ts";
+import { yearsApartMax } from "./model-years.ts";
 import type { EvidenceWeight } from "./resale.ts";
 
 export type Closeness = EvidenceWeight["closeness"];
-
-/** Two things of one model whose years lie further apart than this are two models, or two ages. From memory: a model's run in the shops. */
-const yearsApartMax = 2;
 
 const plain = (words: string) => words.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "");
 
@@ -18,7 +16,8 @@ function yearsAgree(one: Subject, other: Subject): boolean | undefined {
   return Math.abs(one.year - other.year) <= yearsApartMax;
 }
 
-const isSet = (clubNumber: string) => clubNumber.includes("-");
+/** Of a club's number: a set has the first and the last of its clubs in it. */
+export const isSet = (clubNumber: string) => clubNumber.includes("-");
 
 /** A set costs many times what one club does, so its price says nothing about one. */
 function oneIsSet(one: Subject, other: Subject): boolean {
@@ -29,8 +28,14 @@ function oneIsSet(one: Subject, other: Subject): boolean {
 const number = (subject: Subject) => subject.clubNumber?.trim().toUpperCase();
 
 /** On a shaft, drivers and fairway woods take the same ones. */
-function typeOf(subject: Subject): Subject["clubType"] {
+export function typeOf(subject: Subject): Subject["clubType"] {
   return subject.kind === "shaft" && subject.clubType === "fairway" ? "driver" : subject.clubType;
+}
+
+/** Things whose prices have to do with each other: heads with the clubs they make, sets apart. */
+export function marketOf({ kind, clubNumber }: Subject): string {
+  if (kind !== "head" && kind !== "club") return kind;
+  return clubNumber !== undefined && isSet(clubNumber) ? "set" : "club";
 }
 
 /** Maker and model in plain letters; undefined where the model is not known. */

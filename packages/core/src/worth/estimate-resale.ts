@@ -1,53 +1,41 @@
 import { convertMinor, roundMinor } from "../money.ts";
-import { type AdjustmentName, extrasMatter, monthOf } from "./adjusted-price.ts";
+import { type AdjustmentName, monthOf } from "./adjusted-price.ts";
+import { basisOf, bearingPrices, type ClosePrice, closePrices } from "./close-prices.ts";
 import { closenessOf } from "./closeness.ts";
 import type { CostSettings } from "./cost-settings.ts";
+import { daysEstimator } from "./days-to-sell.ts";
 import type { Evidence, Subject } from "./evidence.ts";
-import { type FittedAdjustments, fitAdjustments } from "./fit-adjustments.ts";
-import { type Prediction, predictNext } from "./predict-level.ts";
-import { type ConvertedPrice, type PriceLevel, priceLevel } from "./price-level.ts";
-import type { AppliedAdjustment, EvidenceWeight, Resale } from "./resale.ts";
-import { resalePrior } from "./resale-prior.ts";
+import { adjustmentsOf, type FittedAdjustments } from "./fit-adjustments.ts";
+import { factorEffect } from "./price-effects.ts";
+import { fitPrices, type NextPrice, type NotedPrice, nextPrice } from "./price-model.ts";
+import type { AppliedAdjustment, Resale } from "./resale.ts";
 import { resaleQuestion } from "./resale-question.ts";
 
-type KnownResale = Extract<Resale, { known: true }>;
 type ResaleSettings = Pick<CostSettings, "currency" | "rates" | "adjustments">;
 
 /** The normal value that 97.5 % lie under (NIST/SEMATECH e-Handbook 1.3.6.7.1). */
 const normal975 = 1.959964;
 
-/** Rows in the bench's currency; the currencies of the rest, which have no typed-in rate. */
-function converted(evidence: readonly Evidence[], { currency, rates }: ResaleSettings) {
-  const prices: ConvertedPrice[] = [];
-  const withoutRate: Evidence[] = [];
-  for (const row of evidence) {
+/** Rows in the bench's currency; a row whose currency has no typed-in rate stays in its own. */
+function converted(evidence: readonly Evidence[], { currency, rates }: ResaleSettings): NotedPrice[] {
+  return evidence.map((row) => {
     const { amountMinor, currency: from } = row.price;
     const rate = from === currency ? 1 : rates[from];
-    if (rate === undefined) withoutRate.push(row);
-    else prices.push({ row, amountMinor: convertMinor(amountMinor, from, currency, rate) });
-  }
-  return { prices, withoutRate };
+    return rate === undefined
+      ? { row, amountMinor, currency: from }
+      : { row, amountMinor: convertMinor(amountMinor, from, currency, rate), currency };
+  });
 }
 
 /** The currencies of the prices that would have borne on the thing. */
-function leftOut(subject: Subject, withoutRate: readonly Evidence[]): string[] {
-  const close = withoutRate.filter((row) => closenessOf(subject, row) !== null);
-  return [...new Set(close.map((row) => row.price.currency))].sort();
-}
-
-/** What is not known of the thing itself makes its price less sure, whatever is known of others. */
-function unknownSpread(subject: Subject): number {
-  const extras = (["cover", "wrench"] as const).filter(
-    (extra) => extrasMatter(subject, extra) && subject[extra] === undefined,
+function leftOut(subject: Subject, prices: readonly NotedPrice[], currency: string): string[] {
+  const close = prices.filter(
+    (price) => price.currency !== currency && closenessOf(subject, price.row) !== null,
   );
-  const ofCondition = subject.condition === undefined ? resalePrior.unknownConditionSpread : 0;
-  return Math.hypot(ofCondition, ...extras.map(() => resalePrior.unknownExtraSpread));
+  return [...new Set(close.map((price) => price.currency))].sort();
 }
 
-const pricePrior = { spread: resalePrior.spread, degreesOfFreedom: resalePrior.degreesOfFreedom };
-const daysPrior = { ...pricePrior, spread: resalePrior.daysSpread, extraSpread: 0 };
-
-function interval({ middle, halfWidth, effectiveCount }: Prediction) {
+function interval({ middle, halfWidth, effectiveCount }: NextPrice) {
   return {
     valueMinor: roundMinor(Math.exp(middle)),
     lowMinor: roundMinor(Math.exp(middle - halfWidth)),
@@ -58,76 +46,64 @@ function interval({ middle, halfWidth, effectiveCount }: Prediction) {
   };
 }
 
-function daysToSell(levels: readonly PriceLevel[]): KnownResale["daysToSell"] {
-  const rows = levels.flatMap((level) => {
-    const { daysToSell: days, what } = level.row;
-    // What sold the day it was listed still took some part of a day.
-    return what === "sold" && days !== undefined ? [{ ...level, value: Math.log(Math.max(days, 0.5)) }] : [];
-  });
-  const prediction = predictNext(rows, daysPrior);
-  if (!prediction) return null;
-  const { middle, halfWidth } = prediction;
-  const days = (log: number) => Math.round(Math.exp(log));
-  return { value: days(middle), low: days(middle - halfWidth), high: days(middle + halfWidth) };
-}
+const factorNames = ["asNew", "askedOverSold", "fair", "noCover", "noWrench", "poor"] as const;
 
-function basisOf(levels: readonly PriceLevel[], shares: Prediction["shares"]): EvidenceWeight[] {
-  return levels
-    .map((level) => ({
-      evidence: level.row.id,
-      closeness: level.closeness,
-      share: shares.get(level.id) ?? 0,
-      adjustedMinor: roundMinor(Math.exp(level.value)),
-    }))
-    .sort((one, other) => other.share - one.share || (one.evidence < other.evidence ? -1 : 1));
-}
-
+/** The factors of the settings in which some close price differs from the thing. */
 function applied(
-  levels: readonly PriceLevel[],
   { adjustments, fittedFrom }: FittedAdjustments,
+  next: NextPrice,
+  close: readonly ClosePrice[],
   today: string,
 ): AppliedAdjustment[] {
+  const mine = new Set(next.loadings.map(({ effect }) => effect.name));
+  const differs = (name: string) => close.some(({ bearing }) => bearing.names.has(name) !== mine.has(name));
   const month = monthOf(today);
   const one = (name: AdjustmentName): AppliedAdjustment =>
     name === "season"
       ? { name, factor: adjustments.season[month] ?? 1, fittedFrom: fittedFrom.season[month] ?? 0 }
       : { name, factor: adjustments[name], fittedFrom: fittedFrom[name] };
-  return [...new Set(levels.flatMap(({ names }) => names))].sort().map(one);
+  const isSeasonal = adjustments.season.some((factor) => factor !== 1);
+  return [
+    ...factorNames.filter((name) => differs(factorEffect(name))),
+    ...(isSeasonal && differs(factorEffect("season", month)) ? (["season"] as const) : []),
+  ].map(one);
 }
 
 /**
- * What things would sell for today, for several things: prices are converted and adjustments fitted once. See `estimateResale`.
+ * What things would sell for today, for several things: everything is learnt from the prices once. See `estimateResale`.
  */
 export function resaleEstimator(
   evidence: readonly Evidence[],
   settings: ResaleSettings,
   today: string,
 ): (subject: Subject) => Resale {
-  const { prices, withoutRate } = converted(evidence, settings);
-  const fitted = fitAdjustments(evidence, settings.adjustments);
+  const { currency } = settings;
+  const prices = converted(evidence, settings);
+  const model = fitPrices(prices, settings.adjustments, today);
+  const fitted = adjustmentsOf(model);
+  const bearing = bearingPrices(model);
+  const daysToSell = daysEstimator(evidence, today);
   return (subject) => {
-    const levels = prices
-      .map((price) => priceLevel(price, subject, fitted.adjustments, today))
-      .filter((level) => level !== null);
-    const prediction = predictNext(levels, { ...pricePrior, extraSpread: unknownSpread(subject) });
-    if (!prediction)
-      return { known: false, question: resaleQuestion(subject, leftOut(subject, withoutRate)) };
+    const close = closePrices(bearing, subject, currency);
+    if (!close.some(({ isOfKind }) => isOfKind))
+      return { known: false, question: resaleQuestion(subject, leftOut(subject, prices, currency)) };
+    const next = nextPrice(model, subject, currency, today);
     return {
-      ...interval(prediction),
+      ...interval(next),
       known: true,
-      currency: settings.currency,
-      daysToSell: daysToSell(levels),
-      basis: basisOf(levels, prediction.shares),
-      adjustments: applied(levels, fitted, today),
+      currency,
+      daysToSell: daysToSell(subject),
+      basis: basisOf(model, next, close),
+      adjustments: applied(fitted, next, close, today),
     };
   };
 }
 
 /**
  * What a thing would sell for today, from noted prices: the middle of the next price with its 95 % interval, in whole minor units of
- * the bench's currency. Prices are brought to the thing's condition, extras and season by the adjustments (fitted, where those say
- * so), weighed by how recent and how close they are, and spread as Student's t, so that few prices give a wide interval. Where no
- * price bears on the thing, a question instead. `today` is a date such as 2026-05-31.
+ * the bench's currency. The logarithm of a price is a sum of effects, which are learnt from all prices together and held back by
+ * what is taken for granted about them, so that little evidence moves little and gives a wide interval. Where no price bears on
+ * the thing, a question instead. `today` is a date such as 2026-05-31.
  */
 export function estimateResale(
   subject: Subject,
