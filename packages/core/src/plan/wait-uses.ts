@@ -1,8 +1,7 @@
 import { roundMinor } from "../money.ts";
-import { type ReadyBench, skillByDefault } from "../resolve/ready-bench.ts";
+import type { ReadyBench } from "../resolve/ready-bench.ts";
+import { clubsAndWants } from "../resolve/resolve-bench.ts";
 import type { Want } from "../resolve/result.ts";
-import { tallyClubs } from "../resolve/tally-pairs.ts";
-import { wantsOf } from "../resolve/wants.ts";
 import type { DealContext } from "../worth/deal-context.ts";
 import type { OfferedThing } from "../worth/listing-things.ts";
 import { type OneWait, waitFor } from "../worth/one-wait.ts";
@@ -59,16 +58,10 @@ function waitsOf({ parts }: StockType, ready: ReadyBench, context: DealContext, 
   const shaft = parts.find(({ kind }) => kind === "shaft");
   const lead = head ?? shaft;
   if (!lead || (head && shaft) || unsafeFaults(parts).length > 0) return [];
-  return wantsAbout(lead.id, ready).flatMap((want) =>
+  const { wants } = clubsAndWants(ready, lead.id, tried.wants);
+  return wants.flatMap((want) =>
     eachPartner(want, lead.id).flatMap((alone) => waitUse(parts, alone, context, roles) ?? []),
   );
-}
-
-/** What would complete most of what this one could be. Other parts may need what it makes a club with today, so it is never settled. */
-function wantsAbout(id: string, ready: ReadyBench): Want[] {
-  const { graph, index } = ready;
-  const tally = tallyClubs(ready, graph.goal.skill ?? skillByDefault, tried.wants, id);
-  return wantsOf({ ...tally, settled: new Set<string>() }, graph, index, id).slice(0, tried.wants);
 }
 
 /** The want as each of the things of the shelf has it that would wait together with this one: each is a choice of its own. */
