@@ -6,6 +6,8 @@ import { asAsked, asEvidence, asListing, asParts, dateOf } from "../words.mjs";
 import { sellOff } from "./bench-pairs.mjs";
 
 const planEveryDays = 7;
+/** What parts are worth is worked out anew when the bench has changed, and after so many days. */
+const pricesHoldDays = 3;
 const boxOfGrips = 3;
 
 /**
@@ -20,20 +22,21 @@ export function toolPolicy({ seed, catalogue, reference, costs, solver, report =
   /** By listing: the day it was asked about, the state of the bench it was last judged at, the offer that was refused. */
   const notes = new Map();
   let benchTurn = 0;
+  let priced = { day: 0, turn: -1, prices: undefined };
 
   return async ({ day, open, ledger, sales }) => {
     for (const sale of sales) evidence.push(asEvidence(sale, `own-${evidence.length}`, true));
     for (const listing of open) note(listing, day);
-    let world = await pricedWorld(day, ledger);
-    world = await buyWhatIsWorth(day, open, ledger, world);
+    const world = await buyWhatIsWorth(day, open, ledger, await pricedWorld(day, ledger));
     if (day % planEveryDays === planEveryDays - 1) await buildAndSell(ledger, day, world);
   };
 
   /** The bench with what its parts are worth to it as it stands. */
   async function pricedWorld(day, ledger) {
     const world = worldNow(day, ledger);
-    const prices = await priceParts(world, solver);
-    return prices ? { ...world, prices } : world;
+    if (priced.turn !== benchTurn || day - priced.day >= pricesHoldDays)
+      priced = { day, turn: benchTurn, prices: await priceParts(world, solver) };
+    return priced.prices ? { ...world, prices: priced.prices } : world;
   }
 
   function note(listing, day) {

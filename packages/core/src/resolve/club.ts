@@ -30,8 +30,8 @@ export function clubOf({ route, ranked }: Way, graph: BenchGraph): Club {
 export type PlainClub = Omit<Club, "estimates" | "findings" | "questions">;
 
 /** A way made into as much of a club as planning needs, which makes thousands of them. */
-export function plainClub(way: Way, graph: BenchGraph): PlainClub {
-  return plainClubOf(way, judgeWay(way.route, graph), graph);
+export function plainClub(way: Way, ready: Pick<ReadyBench, "graph" | "index">): PlainClub {
+  return plainClubOf(way, judgeMusts(way.route, ready), ready.graph);
 }
 
 /** A club as a judgement of worth needs it: with what has to be asked while it is unsettled, without its words and measures. */
