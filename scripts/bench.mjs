@@ -11,3 +11,4 @@ await orExit(async () => {
 await import("../bench/resolve.mjs");
 await import("../bench/read.mjs");
 await import("../bench/plan.mjs");
+await import("../bench/batch.mjs");
