@@ -52,16 +52,15 @@ export function clubsToBuild(
     const ways = judge.ways(head, shaft).filter(({ ranked }) => ranked.verdict <= most(head, shaft));
     return worthTrying(ways, shaft, ready, others, turn);
   };
-  return ready.graph.at.head
+  const ways = ready.graph.at.head
     .filter((head) => unsafeFaults([head]).length === 0)
     .flatMap((head) =>
       ready.groups
         .filter((group) => !judge.groupRefused(head, group.first))
         .flatMap(({ shafts }) => shafts.filter((shaft) => isAsked(head, shaft)))
-        .flatMap((shaft) => waysOf(head, shaft))
-        .filter((way) => mayEarn(way, desk))
-        .map((way) => plainClub(way, ready)),
+        .flatMap((shaft) => waysOf(head, shaft)),
     );
+  return ways.filter(mayEarn(ways, desk)).map((way) => plainClub(way, ready));
 }
 
 /** Clubs that are made and sold, at what they bring over their work. */
@@ -81,19 +80,42 @@ export function buildUses(
 /** Steps that set a part free: they may be paid once for both sides of a joint, so they count for no club alone. */
 const freeing: ReadonlySet<string> = new Set(["unscrew", "pull-head", "pull-adapter", "grip-off"]);
 
-/** Whether a club can bring anything: not where the steps that are known beforehand cost as much as it sells for. */
+/**
+ * Whether a club can bring anything: not where the steps that are known beforehand cost as much as it sells for, nor where
+ * setting one part free costs more than it and the dearest club or piece that the other side could go into.
+ */
 function mayEarn(
-  { route: { chosen, steps } }: Way,
+  ways: readonly Way[],
   desk: Pick<BusyDesk, "ready" | "context" | "extras" | "saleOfClub">,
-): boolean {
-  const { head, shaft, grip } = chosen;
-  if (!head || !shaft || !grip || desk.extras.has(head.id)) return true;
-  const sale = desk.saleOfClub({ head: head.id, shaft: shaft.id, grip: grip.id }, []);
-  if (!sale) return false;
+): (way: Way) => boolean {
   const { work } = desk.ready.graph;
-  const rows = steps.flatMap(({ step }) => (freeing.has(step) ? [] : (work.get(step) ?? [])));
-  return workCost(rows, desk.context.costs).totalMinor < sale.gain.value;
+  const saleOf = ({ route: { chosen } }: Way) => {
+    const { head, shaft, grip } = chosen;
+    return head && shaft && grip && desk.saleOfClub({ head: head.id, shaft: shaft.id, grip: grip.id }, []);
+  };
+  const dearestMinor = ways.reduce((most, way) => Math.max(most, saleOf(way)?.gain.value ?? 0), 0);
+  const costOf = (steps: readonly string[]) =>
+    workCost(
+      steps.flatMap((step) => work.get(step) ?? []),
+      desk.context.costs,
+    ).totalMinor;
+  return (way) => {
+    const { chosen, steps } = way.route;
+    if (!chosen.head || desk.extras.has(chosen.head.id)) return true;
+    const sale = saleOf(way);
+    if (!sale) return false;
+    const names = steps.map(({ step }) => step);
+    const ownMinor = sale.gain.value - costOf(names.filter((name) => !freeing.has(name)));
+    const freeingMinor = Math.max(
+      0,
+      ...names.filter((name) => freeing.has(name)).map((name) => costOf([name])),
+    );
+    return ownMinor > 0 && freeingMinor < ownMinor + dearestShare * dearestMinor;
+  };
 }
+
+/** A piece may sell for more than the dearest club that is built: nobody has seen one sell for twice as much. */
+const dearestShare = 2;
 
 /** Adapters beside a shaft's own that are planned with, and grips for each: more would be more of the same. */
 const mostTried = { adapters: 8, grips: 3 };
