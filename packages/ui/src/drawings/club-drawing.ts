@@ -120,7 +120,7 @@ export class ClubDrawing extends MeasuredDrawing {
     };
     const mouthIn = layout.holder?.fromIn ?? layout.shaft.toIn;
     const { seatIn, hidden, grip } = layout;
-    const neck = { fromIn: seatIn ?? mouthIn, toIn: layout.groundIn - 1.25 };
+    const neck = { fromIn: seatIn ?? mouthIn, toIn: layout.groundIn - 1.1 };
     const gripFromPx = x(0);
     const gripToPx = grip ? x(grip.toIn) : gripFromPx;
     const capPx = halfIn.cap * pxPerIn;

@@ -1,4 +1,4 @@
-import type { Club } from "@ferrule/core";
+import type { Adapter, Club, Head, Shaft } from "@ferrule/core";
 import { html, LitElement } from "lit";
 import { api, type Bench } from "../api.ts";
 import { type BenchContext, contextOf } from "../bench-context.ts";
@@ -13,6 +13,9 @@ import "../components/tune-picture.ts";
 import "../components/verdict-mark.ts";
 import { workList, workListStyles } from "../components/work-list.ts";
 import type { DisplaySettings } from "../display-settings.ts";
+import { jointClashes } from "../drawings/joint-clashes.ts";
+import "../drawings/joint-drawing.ts";
+import { jointFacts } from "../drawings/joint-facts.ts";
 import { Fetched } from "../fetched.ts";
 import { minutesText } from "../format/duration.ts";
 import { numberText } from "../format/number.ts";
@@ -63,6 +66,7 @@ export class ClubView extends LitElement {
     return html`
       ${this.renderSummary(club, context)}
       <section class="ticket" aria-labelledby="drawn"><h2 id="drawn">Drawn to scale</h2><ferrule-tune-picture .club=${club} .context=${context}></ferrule-tune-picture></section>
+      <section class="ticket" aria-labelledby="joint"><h2 id="joint">The joint, cut open</h2>${this.renderJoint(club, context)}</section>
       <section class="ticket" aria-labelledby="measures"><h2 id="measures">Measures</h2>
         <p class="small soft">In brackets: where it lies 95 times in 100.</p>
         ${measureTable(club.estimates, context)}${this.renderBond(club)}
@@ -90,6 +94,15 @@ export class ClubView extends LitElement {
         ${members.map((id) => html`<li><a href=${hrefs.part(id)}>${titleById(parts, id)}</a> <span class="mono soft">${id}</span></li>`)}
       </ul>
     </section>`;
+  }
+
+  private renderJoint({ head, adapter, shaft, work, findings }: Club, { parts, lengthUnit }: BenchContext) {
+    const members = {
+      head: parts.get(head) as Head,
+      adapter: adapter === null ? undefined : (parts.get(adapter) as Adapter),
+      shaft: parts.get(shaft) as Shaft,
+    };
+    return html`<ferrule-joint-drawing .facts=${jointFacts(members, work)} .clashes=${jointClashes(findings)} .unit=${lengthUnit}></ferrule-joint-drawing>`;
   }
 
   private renderWork(club: Club) {

@@ -1,4 +1,4 @@
-import type { NearMiss } from "@ferrule/core";
+import type { Adapter, Head, NearMiss, Shaft } from "@ferrule/core";
 import { css, html, LitElement } from "lit";
 import { api } from "../api.ts";
 import { type BenchContext, contextOf } from "../bench-context.ts";
@@ -7,6 +7,9 @@ import { sentence } from "../components/sentence.ts";
 import { emptyNote, whenReady } from "../components/state-notes.ts";
 import "../components/verdict-mark.ts";
 import type { DisplaySettings } from "../display-settings.ts";
+import { asReamed, jointClashes } from "../drawings/joint-clashes.ts";
+import "../drawings/joint-drawing.ts";
+import { jointFacts } from "../drawings/joint-facts.ts";
 import { Fetched } from "../fetched.ts";
 import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
@@ -61,6 +64,7 @@ export class RefusalView extends LitElement {
         <p><ferrule-verdict .verdict=${miss.verdict}></ferrule-verdict></p>
         ${hints.length > 0 ? html`<p class="link">what would help</p><ul class="plain">${hints.map((hint) => html`<li>${sentence(hint)}</li>`)}</ul>` : ""}
       </section>
+      ${this.renderJoint(miss, context)}
       <section class="ticket" aria-labelledby="facts">
         <h2 id="facts">The facts it rests on</h2>
         <p class="small soft">The smallest set: take any one away and the proof no longer holds. If one is wrong, change it at the part.</p>
@@ -69,6 +73,20 @@ export class RefusalView extends LitElement {
       </section>
       <details class="ticket"><summary>The whole proof in words</summary><p>${text}</p></details>
     `;
+  }
+
+  /** Drawn only where what refuses is to be seen there. */
+  private renderJoint({ head, adapter, shaft, proof }: NearMiss, { parts, lengthUnit }: BenchContext) {
+    const clashes = jointClashes(proof.findings);
+    const [headPart, shaftPart] = [parts.get(head), parts.get(shaft)];
+    if (clashes.length === 0 || !headPart || !shaftPart) return "";
+    const members = {
+      head: headPart as Head,
+      adapter: adapter === null ? undefined : (parts.get(adapter) as Adapter),
+      shaft: shaftPart as Shaft,
+    };
+    return html`<section class="ticket" aria-labelledby="joint"><h2 id="joint">Where it clashes</h2>
+      <ferrule-joint-drawing .facts=${asReamed(jointFacts(members), proof.findings)} .clashes=${clashes} .unit=${lengthUnit}></ferrule-joint-drawing></section>`;
   }
 
   private renderPair(miss: NearMiss, { parts }: BenchContext) {
