@@ -192,6 +192,13 @@ export class JointDrawing extends MeasuredDrawing {
           label:
             gapIn < 0 ? `overlap ${thousandthsText(-gapIn, "in")}` : `epoxy ${thousandthsText(gapIn, "in")}`,
         },
+      clash?.place === "wall" &&
+        outsideIn !== undefined &&
+        bore !== undefined && {
+          alongIn: clash.alongIn,
+          halfIn: clash.halfIn + 0.05,
+          label: `wall ${thousandthsText((outsideIn - bore) / 2, "in")}`,
+        },
       {
         alongIn: depthIn * 0.82,
         halfIn: boreHalfIn,
