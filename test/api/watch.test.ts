@@ -263,4 +263,41 @@ describe("/api/hits", () => {
     await judge(app, { text: `${words}!!!`, place: "The next town" });
     expect(await hitsOf(app)).toHaveLength(2);
   });
+
+  it("come of what the log has already, for what is put on the list, unmuted or looked for elsewhere", async () => {
+    const app = await withShaft();
+    const { sighting } = await judge(app, { text: words, place: "the next town" });
+    const [hit] = await hitsOf(app);
+    await ask(app, "PATCH", `/api/hits/${hit.id}`, { isDealtWith: true });
+    const wanted = { kind: "head", needs: { "socket.family": "Quillon 2" }, text: "a head for the shed" };
+    const { body: watch } = await ask(app, "POST", "/api/watch", { ...wanted, capMinor: 3000, muted: true });
+    expect(await hitsOf(app)).toEqual([]);
+    const change = async (body: object) => ask(app, "PATCH", `/api/watch/${watch.id}`, body);
+    await change({ muted: null, place: "the harbour" });
+    expect(await hitsOf(app)).toEqual([]);
+    await change({ place: "The next town" });
+    const came = { watch: watch.id, wanted: wanted.text, sighting: sighting.id, overMinor: 1000 };
+    expect(await hitsOf(app)).toMatchObject([came]);
+    expect(await hitsOf(app, "?all=true")).toMatchObject([came, { id: hit.id, isDealtWith: true }]);
+  });
+
+  it("come back with what is watched by hand, when that is put back as it was taken off", async () => {
+    const app = await withShaft();
+    await judge(app, { text: words });
+    const wanted = { kind: "head", needs: { "socket.family": "Quillon 2" }, text: "a head", note: "any" };
+    const { body: watch } = await ask(app, "POST", "/api/watch", wanted);
+    const before = await hitsOf(app);
+    expect(before).toHaveLength(2);
+    const { deleted } = (await ask(app, "DELETE", `/api/watch/${watch.id}`)).body;
+    expect((await ask(app, "POST", "/api/watch", deleted)).body).toEqual(watch);
+    expect(await hitsOf(app)).toEqual(before);
+  });
+
+  it("are none of an item that has been bought", async () => {
+    const app = await withShaft();
+    const two = { ...headListing, items: [headListing.items[0], headListing.items[0]] };
+    const seen = { seenOn: "2026-11-20", text: words, read: two, listing: two, outcome: "open" };
+    await ask(app, "POST", "/api/sightings", { ...seen, boughtItems: [1] });
+    expect(await hitsOf(app)).toMatchObject([{ item: 0 }]);
+  });
 });

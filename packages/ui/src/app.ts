@@ -183,7 +183,7 @@ export class FerruleApp extends LitElement {
     return html`<div>
       <span>${this.done.text}</span>
       <span class="row">
-        ${this.done.undoable ? html`<button @click=${this.#undo}>Undo</button>` : ""}
+        ${this.done.undoable || this.done.undo ? html`<button @click=${this.#undo}>Undo</button>` : ""}
         <button @click=${() => this.#say(undefined)}>Close</button>
       </span>
     </div>`;
@@ -227,11 +227,9 @@ export class FerruleApp extends LitElement {
   };
 
   readonly #undo = async (): Promise<void> => {
-    const undone = this.done?.undone;
-    const text = await api.undo().then(
-      ({ restored }) =>
-        undone ??
-        `Brought back ${[...restored.parts, ...restored.claims, ...restored.joints][0]?.id ?? "what was there"}.`,
+    const { undo = broughtBack, undone } = this.done ?? {};
+    const text = await undo().then(
+      (back) => undone ?? (typeof back === "string" ? back : "It is back."),
       (error: unknown) => `${failed(error).message}.`,
     );
     this.judged = undefined;
@@ -279,6 +277,13 @@ export class FerruleApp extends LitElement {
     this.#heading()?.focus({ preventScroll: true });
     document.title = `${this.#heading()?.textContent?.trim() ?? "Bench"} · Ferrule`;
   }
+}
+
+/** Undoes the bench's last delete, and says what came back. */
+async function broughtBack(): Promise<string> {
+  const { restored } = await api.undo();
+  const [first] = [...restored.parts, ...restored.claims, ...restored.joints];
+  return `Brought back ${first?.id ?? "what was there"}.`;
 }
 
 customElements.define("ferrule-app", FerruleApp);

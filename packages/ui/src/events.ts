@@ -1,4 +1,4 @@
-import type { Joint } from "@ferrule/core";
+import type { Joint, TuneSolution } from "@ferrule/core";
 import type { DisplaySettings } from "./display-settings.ts";
 import type { PlanWishes } from "./plan-api.ts";
 import type { JudgeReply } from "./trade-api.ts";
@@ -16,6 +16,8 @@ export interface News {
   readonly "ferrule-done": {
     readonly text: string;
     readonly undoable?: boolean;
+    /** The way back, where it is not the bench's own. */
+    readonly undo?: () => Promise<unknown>;
     /** What to say once it is undone, where "brought back" would be the wrong word. */
     readonly undone?: string;
   };
@@ -26,6 +28,8 @@ export interface News {
   readonly "ferrule-unjoin": { readonly id: string };
   /** A form was filled in and every field of it could be read. */
   readonly "ferrule-record": { readonly record: Readonly<Record<string, unknown>> };
+  /** A way of tuning is to be drawn. */
+  readonly "ferrule-try-way": Pick<TuneSolution, "build" | "grip">;
   /** A plan is to be made within these. */
   readonly "ferrule-wishes": PlanWishes;
   /** The user says something about what is watched for, or takes it off the list. */

@@ -17,17 +17,31 @@ export interface SeenHit extends Hit {
   readonly verdict: NonNullable<Sighting["verdict"]> | null;
 }
 
+/** What is told of something that is watched; nothing where it is watched no more. */
+export type TellWatch = (watch: string) => Pick<KeptHit, "text" | "clubs"> | undefined;
+
+const isSame = (hit: KeptHit, match: FoundMatch) => hit.watch === match.watch && hit.item === match.item;
+
 /** What a sighting hits now takes the place of what it hit before; what has been dealt with stays dealt with. */
 export function keepHits(
   tables: Tables,
+  sighting: Sighting,
+  matches: readonly FoundMatch[],
+  tell: TellWatch,
+): void {
+  for (const hit of tables.hits.ofSighting(sighting.id))
+    if (!hit.isDealtWith && !matches.some((match) => isSame(hit, match))) tables.hits.remove(hit.id);
+  addHits(tables, sighting, matches, tell);
+}
+
+/** The same where what it hit before stays. */
+export function addHits(
+  tables: Tables,
   { id, seenOn }: Sighting,
   matches: readonly FoundMatch[],
-  tell: (watch: string) => Pick<KeptHit, "text" | "clubs"> | undefined,
+  tell: TellWatch,
 ): void {
   const before = tables.hits.ofSighting(id);
-  const isSame = (hit: KeptHit, match: FoundMatch) => hit.watch === match.watch && hit.item === match.item;
-  for (const hit of before)
-    if (!hit.isDealtWith && !matches.some((match) => isSame(hit, match))) tables.hits.remove(hit.id);
   for (const match of matches) {
     const known = before.find((hit) => isSame(hit, match));
     const told = tell(match.watch);
@@ -42,7 +56,8 @@ export function seenHit(hit: KeptHit, sighting: Sighting, capMinor: number | nul
   return {
     ...rest,
     wanted,
-    isDealtWith: hit.isDealtWith || sighting.outcome !== "open",
+    isDealtWith:
+      hit.isDealtWith || sighting.outcome !== "open" || sighting.boughtItems?.includes(hit.item) === true,
     overMinor: priceMinor === null || capMinor === null ? null : priceMinor - capMinor,
     text: sighting.text,
     asking: sighting.listing.asking,

@@ -4,6 +4,7 @@ import {
   readyBench,
   rules,
   type Want,
+  type Watch,
   type WatchIndex,
   watchIndex,
 } from "@ferrule/core";
@@ -20,6 +21,8 @@ export interface WatchTools extends WorldTools {
 /** What is watched, and the index that finds it in listings. */
 export interface WatchDesk {
   readonly find: WatchIndex;
+  /** An index of some things alone. */
+  readonly findOf: (watches: readonly Watch[]) => WatchIndex;
   readonly watched: readonly Watched[];
 }
 
@@ -51,11 +54,9 @@ export function openWatchDesks(tools: WatchTools): WatchDesks {
       if (desk?.stamp === stamp) return desk.value;
       const kept = tables.watches.all().map(({ value }) => value);
       const watched = watchedThings(wantsNow(), kept);
-      const watches = watched.map(({ watch }) => watch);
-      desk = {
-        stamp,
-        value: { watched, find: watchIndex(watches, modelFinder(models.all()), costs.read()) },
-      };
+      const finder = modelFinder(models.all());
+      const findOf: WatchDesk["findOf"] = (watches) => watchIndex(watches, finder, costs.read());
+      desk = { stamp, value: { watched, findOf, find: findOf(watched.map(({ watch }) => watch)) } };
       return desk.value;
     },
   };

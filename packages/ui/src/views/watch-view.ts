@@ -60,7 +60,7 @@ export class WatchView extends LitElement {
       @ferrule-unwatch=${(event: CustomEvent<News["ferrule-unwatch"]>) => this.#unwatch(event.detail.id)}
     >
       <h1 tabindex="-1">Watchlist</h1>
-      <p class="soft">What the bench is missing, and what each is worth to it. Every listing that is read is held against this list.</p>
+      <p class="soft">What the bench is missing, and what each is worth to it. Every open listing of the log, and each that is read, is held against this list.</p>
       ${this.trouble ? html`<p class="ticket refusal" role="alert">✕ ${this.trouble}</p>` : ""}
       ${whenReady(
         this.#costs.state,
@@ -123,8 +123,12 @@ export class WatchView extends LitElement {
 
   async #unwatch(id: string): Promise<void> {
     await this.#try(async () => {
-      await watchApi.remove(id);
-      tell(this, "ferrule-done", { text: "It is off the list." });
+      const { deleted } = await watchApi.remove(id);
+      tell(this, "ferrule-done", {
+        text: "It is off the list.",
+        undo: () => watchApi.add(deleted),
+        undone: "It is on the list again.",
+      });
     });
   }
 
