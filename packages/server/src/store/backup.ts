@@ -1,16 +1,8 @@
-import {
-  closeSync,
-  existsSync,
-  fsyncSync,
-  openSync,
-  realpathSync,
-  renameSync,
-  rmSync,
-  statSync,
-} from "node:fs";
+import { existsSync, realpathSync, renameSync, rmSync, statSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import { done, type Outcome, problem } from "../errors.ts";
 import { schemaOf } from "./migrations.ts";
+import { onDisk } from "./on-disk.ts";
 import { type Database, openSqlite } from "./sqlite.ts";
 
 /** A backup that has been written and read through. */
@@ -111,16 +103,4 @@ function ownFile(database: Database): string | undefined {
   const rows = database.prepare("PRAGMA database_list").all() as { name: string; file: string }[];
   const file = rows.find(({ name }) => name === "main")?.file;
   return file ? realpathSync(file) : undefined;
-}
-
-function onDisk(path: string): void {
-  const handle = openSync(path, "r");
-  try {
-    fsyncSync(handle);
-  } catch (error) {
-    // Some systems have nothing of the kind for folders.
-    if (!statSync(path).isDirectory()) throw error;
-  } finally {
-    closeSync(handle);
-  }
 }

@@ -25,7 +25,7 @@ export interface ListFile<T> {
 
 /** Imports into one of the lists about the bench. */
 export function listTarget<T extends { id?: string }>(
-  shelf: ListShelf<T>,
+  shelf: Pick<ListShelf<T>, "all" | "refusals" | "takeIn">,
   { list, columns, schema, required, money, stem, where }: ListFile<T>,
 ): ImportTarget {
   const sheet: Sheet = { required, readRow: (cells, line) => rowOf(cells, line, list, columns, money) };
