@@ -7,7 +7,7 @@ import { wrapped } from "./wrapped.ts";
 /** What `ferrule help` says. */
 export function generalHelp(commands: readonly Command[], width: number): string {
   return [
-    "Ferrule on the command line: what fits, what is worth buying, what to do next.",
+    ...wrapped("Ferrule on the command line: what fits, what is worth buying, what to do next.", { width }),
     "",
     "Use: ferrule COMMAND [WORDS] [OPTIONS]",
     "",
