@@ -1,7 +1,8 @@
-import type { Club, Goal, Part, TuneSolution } from "@ferrule/core";
+import type { Club, Goal, Head, Part, TuneSolution } from "@ferrule/core";
 import { css, html, LitElement } from "lit";
 import { api, type TuneReply } from "../api.ts";
 import type { BenchContext } from "../bench-context.ts";
+import { tell } from "../events.ts";
 import { failed } from "../fetched.ts";
 import { intervalText, lengthIntervalText, swingWeightIntervalText } from "../format/interval.ts";
 import { lengthInput } from "../format/length-input.ts";
@@ -11,6 +12,7 @@ import { parseSwingWeight, swingWeightText } from "../format/swing-weight.ts";
 import { isJoined } from "../is-joined.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
+import { targetOf } from "../target-of.ts";
 import { changeText } from "../words/change-text.ts";
 import { cautionBox, cautionBoxStyles } from "./caution-box.ts";
 
@@ -47,7 +49,10 @@ export class TuneForm extends LitElement {
 
   override render() {
     const { lengthUnit } = this.context;
-    const { playingLengthIn, swingWeightPoints } = this.target();
+    const { playingLengthIn, swingWeightPoints } = targetOf(
+      this.goal,
+      this.context.parts.get(this.club.head) as Head | undefined,
+    );
     return html`<form class="ticket stack" novalidate @submit=${this.#ask}>
       <h2>Tune it</h2>
       <p class="why">The length and swing weight you want; the ways there are listed with the smallest change first.</p>
@@ -85,17 +90,8 @@ export class TuneForm extends LitElement {
       moiKgCm2 && intervalText(moiKgCm2, "kg·cm²", 0),
       frequencyCpm && intervalText(frequencyCpm, "cpm", 0),
     ];
-    return html`<strong>${changeText(solution, this.club.grip, parts, lengthUnit)}</strong><p class="small soft">Becomes ${becomes.filter(Boolean).join(" · ")}</p>`;
-  }
-
-  private target(): { playingLengthIn?: number; swingWeightPoints?: number } {
-    const head = this.context.parts.get(this.club.head) as
-      | { clubType?: keyof NonNullable<Goal["targets"]> }
-      | undefined;
-    const own = head?.clubType ? this.goal.targets?.[head.clubType] : undefined;
-    return (
-      own ?? { playingLengthIn: this.goal.playingLengthIn, swingWeightPoints: this.goal.swingWeightPoints }
-    );
+    return html`<strong>${changeText(solution, this.club.grip, parts, lengthUnit)}</strong><p class="small soft">Becomes ${becomes.filter(Boolean).join(" · ")}</p>
+      <button type="button" @click=${() => tell(this, "ferrule-try-way", solution)}>Draw this way</button>`;
   }
 
   readonly #ask = async (event: Event) => {

@@ -1,17 +1,22 @@
-import type { Build, Club, ClubDimensions, Estimates, Grip, Head, Part } from "@ferrule/core";
+import type { Build, Club, ClubDimensions, Estimates, Goal, Grip, Head, Part, Shaft } from "@ferrule/core";
 import { css, html, LitElement, type TemplateResult } from "lit";
 import { api, type TuneRequest } from "../api.ts";
 import type { BenchContext } from "../bench-context.ts";
 import "../drawings/club-drawing.ts";
 import { clubLayout } from "../drawings/club-layout.ts";
 import { dimensionRows } from "../drawings/club-words.ts";
+import "../drawings/swing-weight-drawing.ts";
+import { type SwingTune, swingPoint } from "../drawings/swing-weight-plot.ts";
 import { lengthIntervalText, swingWeightIntervalText } from "../format/interval.ts";
+import type { LengthUnit } from "../format/length.ts";
 import { lengthLabel } from "../format/length-label.ts";
 import { numberText } from "../format/number.ts";
+import { swingWeightText } from "../format/swing-weight.ts";
 import { isJoined } from "../is-joined.ts";
 import { LatestAnswer } from "../latest-answer.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
+import { targetOf } from "../target-of.ts";
 
 type Slider = Exclude<keyof Build, "playingLengthIn">;
 
@@ -32,6 +37,19 @@ const sliders: Readonly<Record<Slider, SliderWords>> = {
 };
 const names = Object.keys(sliders) as Slider[];
 
+/** Half an inch, four grams at the head and fifteen in the butt: as large as single changes are usually made. */
+function singleTunes({ playingLengthIn }: Build, unit: LengthUnit): readonly (readonly [string, Build])[] {
+  const longer = (byIn: number): Build =>
+    playingLengthIn === undefined ? { buttTrimIn: -byIn } : { playingLengthIn: playingLengthIn + byIn };
+  const asIs: Build = playingLengthIn === undefined ? {} : { playingLengthIn };
+  return [
+    [`cut ${lengthLabel(0.5, unit)}`, longer(-0.5)],
+    [`add ${lengthLabel(0.5, unit)}`, longer(0.5)],
+    ["4 g head", { ...asIs, extraHeadMassG: 4 }],
+    ["15 g butt", { ...asIs, counterweightG: 15 }],
+  ];
+}
+
 interface Drawn {
   readonly dimensions: ClubDimensions;
   readonly estimates: Estimates;
@@ -39,7 +57,7 @@ interface Drawn {
 
 /** A club drawn to scale, with what could be cut from it and put on it to be tried by hand. */
 export class TunePicture extends LitElement {
-  static override properties = { club: {}, context: {}, build: {}, gripId: {} };
+  static override properties = { club: {}, context: {}, goal: {}, build: {}, gripId: {} };
   static override styles = [
     baseStyles,
     formStyles,
@@ -78,6 +96,21 @@ export class TunePicture extends LitElement {
         font-weight: 400;
         color: var(--ink-soft);
       }
+      table {
+        border-collapse: collapse;
+        width: 100%;
+        max-width: 32rem;
+      }
+      th,
+      td {
+        text-align: left;
+        padding: 0.3rem 0.6rem 0.3rem 0;
+        border-top: 1px solid var(--line);
+        font-weight: 400;
+      }
+      td {
+        font-family: var(--mono);
+      }
       dl {
         display: grid;
         grid-template-columns: minmax(0, 1fr) auto;
@@ -92,10 +125,13 @@ export class TunePicture extends LitElement {
   ];
   declare club: Club;
   declare context: BenchContext;
+  declare goal: Goal;
   declare build: Build;
   /** The grip it has, or the one of a way that is tried. */
   declare gripId: string | undefined;
   readonly #drawn = new LatestAnswer<Drawn>(this, 40);
+  /** What each change does by itself, to the club as it is answered. */
+  readonly #tunes = new LatestAnswer<readonly SwingTune[]>(this, 0);
 
   constructor() {
     super();
@@ -103,6 +139,7 @@ export class TunePicture extends LitElement {
   }
 
   protected override willUpdate(changed: Map<string, unknown>): void {
+    if (changed.has("club")) void this.#tunes.ask(() => this.#askTunes());
     if (!changed.has("club") && !changed.has("build") && !changed.has("gripId")) return;
     void this.#drawn.askSoon(() => this.#ask());
   }
@@ -113,6 +150,7 @@ export class TunePicture extends LitElement {
       ${trouble ? html`<p class="refusal" role="alert">✕ ${trouble}</p>` : ""}
       ${value ? this.renderDrawn(value) : html`<p class="soft">Drawing …</p>`}
       ${this.renderSliders()}
+      ${value ? this.renderSwingWeight(value) : ""}
     </div>`;
   }
 
@@ -138,16 +176,40 @@ export class TunePicture extends LitElement {
     return html`<p class="becomes" role="status">${figures.map(([word, text]) => (text ? html`<span><span>${word}</span> ${text}</span>` : ""))}</p>`;
   }
 
+  /** Swing weight against length, and the same in words. */
+  private renderSwingWeight({ estimates }: Drawn): TemplateResult | string {
+    const { lengthUnit } = this.context;
+    const start = swingPoint(this.club.estimates);
+    const now = swingPoint(estimates);
+    if (!start || !now) return "";
+    const tunes = this.#tunes.value ?? [];
+    const target = this.#target();
+    const words = (point: { lengthIn: number; points: number }) =>
+      html`<td role="cell" data-label="Length">${lengthLabel(point.lengthIn, lengthUnit)}</td><td role="cell" data-label="Swing weight">${swingWeightText(point.points)}</td>`;
+    return html`<section aria-labelledby="swing"><h3 id="swing">Swing weight against length</h3>
+      <ferrule-swing-weight-drawing .start=${start} .now=${now} .target=${target} .tunes=${tunes} .unit=${lengthUnit}></ferrule-swing-weight-drawing>
+      <p class="small soft">Bars: where each lies 95 times in 100. Broken lines: the target. Arrows: what one change does by itself.</p>
+      <details class="small"><summary>The same as a table</summary>
+        <table role="table"><thead role="rowgroup"><tr role="row"><th scope="col" role="columnheader">Change</th><th scope="col" role="columnheader">Length</th><th scope="col" role="columnheader">Swing weight</th></tr></thead>
+        <tbody role="rowgroup">
+          <tr role="row"><th scope="row" role="rowheader">As it is</th>${words(start)}</tr>
+          <tr role="row"><th scope="row" role="rowheader">As tried</th>${words(now)}</tr>
+          ${tunes.map(({ label, to }) => html`<tr role="row"><th scope="row" role="rowheader">${label}</th>${words(to)}</tr>`)}
+        </tbody></table></details>
+    </section>`;
+  }
+
   private renderSliders(): TemplateResult {
     return html`<fieldset><legend>Try a change</legend>
       <div class="sliders">${names.map((name) => this.renderSlider(name))}</div>
-      ${this.#isTouched() ? html`<button type="button" @click=${this.#asItIs}>As it is</button>` : ""}
+      ${this.#isTouched() ? html`<button type="button" @click=${this.#asItIs}>Back to how it was</button>` : ""}
     </fieldset>`;
   }
 
   private renderSlider(name: Slider): TemplateResult {
     const { label, min, max, step } = sliders[name];
-    const value = this.build[name] ?? 0;
+    const cutIn = name === "buttTrimIn" ? this.#drawn.value?.dimensions.buttTrimIn : undefined;
+    const value = this.build[name] ?? cutIn ?? 0;
     const text = this.#text(name, value);
     return html`<div>
       <label for=${name}><span>${label}</span><output>${text}</output></label>
@@ -166,8 +228,16 @@ export class TunePicture extends LitElement {
     this.build = { ...this.build, [name]: value };
   }
 
+  /** Shows a way that was found, and comes into sight. */
+  tryWay({ build, grip }: { readonly build: Build; readonly grip: string }): void {
+    this.build = build;
+    this.gripId = grip === this.club.grip ? undefined : grip;
+    const isCalm = matchMedia("(prefers-reduced-motion: reduce)").matches;
+    this.scrollIntoView({ behavior: isCalm ? "auto" : "smooth" });
+  }
+
   #isTouched(): boolean {
-    return this.gripId !== undefined || names.some((name) => (this.build[name] ?? 0) !== 0);
+    return this.gripId !== undefined || names.some((name) => this.build[name] !== undefined);
   }
 
   readonly #asItIs = () => {
@@ -175,20 +245,59 @@ export class TunePicture extends LitElement {
     this.gripId = undefined;
   };
 
+  /** A change that this club cannot take, such as a longer butt than there is shaft for, is left out. */
+  async #askTunes(): Promise<readonly SwingTune[]> {
+    const tunes = singleTunes(this.#base(), this.context.lengthUnit);
+    const answers = await Promise.allSettled(
+      tunes.map(([, build]) => api.estimate(clubRequest(this.club, this.context, build, undefined))),
+    );
+    return answers.flatMap((answer, at) => {
+      const to = answer.status === "fulfilled" ? swingPoint(answer.value) : undefined;
+      const label = tunes[at]?.[0];
+      return to && label ? [{ label, to }] : [];
+    });
+  }
+
+  /** The build that the club's own estimates are for: cut to the length that is wanted, where it can be, else as it comes. */
+  #base(): Build {
+    const { playingLengthIn: wantedIn } = this.#target();
+    const estimatedIn = this.club.estimates.playingLengthIn?.value ?? Number.NaN;
+    return wantedIn !== undefined && Math.abs(estimatedIn - wantedIn) < 1e-6
+      ? { playingLengthIn: wantedIn }
+      : {};
+  }
+
+  #target() {
+    return targetOf(this.goal, this.context.parts.get(this.club.head) as Head);
+  }
+
   async #ask(): Promise<Drawn> {
-    const request = clubRequest(this.club, this.context, this.build, this.gripId);
+    const request = await this.#request();
     const [dimensions, estimates] = await Promise.all([api.dimensions(request), api.estimate(request)]);
     return { dimensions, estimates };
   }
+
+  /** With another grip the shaft keeps the length that was read with the old one, whose cap may be in that reading. */
+  async #request(): Promise<ClubRequest> {
+    const build = this.build.buttTrimIn === undefined ? { ...this.#base(), ...this.build } : this.build;
+    const request = clubRequest(this.club, this.context, build, this.gripId);
+    if (this.gripId === undefined) return request;
+    const { uncutLengthIn } = await api.dimensions(clubRequest(this.club, this.context, {}, undefined));
+    if (uncutLengthIn === null) return request;
+    const length = { lengthIn: uncutLengthIn, basis: "shaft-alone" } as const;
+    return { ...request, shaft: { ...(request.shaft as Shaft), length } };
+  }
 }
 
+type ClubRequest = Omit<TuneRequest, "target" | "options">;
+
 /** The parts of a club, its build and what is joined already, as the server takes them. */
-export function clubRequest(
+function clubRequest(
   { head, adapter, shaft, grip }: Club,
   { parts, joints }: BenchContext,
   build: Build,
   gripId: string | undefined,
-): Omit<TuneRequest, "target" | "options"> {
+): ClubRequest {
   const part = (id: string) => parts.get(id) as Part;
   return {
     head: part(head),

@@ -79,8 +79,8 @@ export function clubLayout(of: ClubDimensions, balance: Balance | null): ClubLay
   return { ...layout, dimensions: dimensionsOf(layout) };
 }
 
-/** A hair's breadth is neither a cut nor an extension. */
-const leastCutIn = 0.01;
+/** Less than a rule is read to, 1/32 in, is neither a cut nor an extension. */
+const leastCutIn = 1 / 32;
 
 function cuts(
   { buttTrimIn, tipTrimIn }: ClubDimensions,

@@ -17,7 +17,7 @@ export const dimensionWords: Readonly<Record<AxisDimensionName, DimensionWords>>
   bbgm: { short: "BBGM", long: "BBGM, bottom of bore to ground", from: "bbgmIn" },
   grip: { short: "grip", long: "Grip", from: "gripLengthIn" },
   fulcrum: { short: "fulcrum", long: "Fulcrum of the swing-weight scale" },
-  balance: { short: "balance point", long: "Balance point, from the grip's end" },
+  balance: { short: "balance", long: "Balance point, from the grip's end" },
 };
 
 const isTypical = ({ name }: AxisDimension, typical: ClubDimensions["typical"]) =>

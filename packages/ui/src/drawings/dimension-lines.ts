@@ -22,7 +22,7 @@ const gapPx = 10;
 /** The label between the arrows where there is room, else on the side that has it: never beyond the picture. */
 function placeLabel({ fromPx, toPx, label }: LineWanted, widthPx: number): Omit<LinePlace, "row"> {
   const longPx = label.length * letterPx;
-  if (longPx + 2 * padPx <= toPx - fromPx)
+  if (longPx + padPx <= toPx - fromPx)
     return { labelPx: (fromPx + toPx) / 2, anchor: "middle", span: [fromPx, toPx] };
   if (fromPx - padPx - longPx >= 0)
     return { labelPx: fromPx - padPx, anchor: "end", span: [fromPx - padPx - longPx, toPx] };

@@ -18,6 +18,9 @@ const rowPx = 20;
 const adapterWallIn = 0.055;
 const receiverWallIn = 0.1;
 
+/** A taper is widened with the gap, but never out of the hosel. */
+const mostTaperWidened = 8;
+
 interface Frame {
   readonly x: (alongIn: number) => number;
   readonly y: (halfIn: number) => number;
@@ -274,7 +277,8 @@ export class JointDrawing extends MeasuredDrawing {
   }
 
   #boreTaper(alongIn: number, { depthIn, widened }: JointSection): number {
-    return this.facts.boreForm === "taper" ? ((depthIn - alongIn) * taperPerIn * widened) / 2 : 0;
+    const isTaper = this.facts.boreForm === "taper" && this.facts.reamedToIn === undefined;
+    return isTaper ? ((depthIn - alongIn) * taperPerIn * Math.min(mostTaperWidened, widened)) / 2 : 0;
   }
 
   #sides(path: (side: 1 | -1) => string, kind: string): TemplateResult {
@@ -309,7 +313,7 @@ export class JointDrawing extends MeasuredDrawing {
 
   /** How much wider the shaft is here than at its tip, as drawn. */
   #shaftGain(alongIn: number, { widensAboveIn, widened }: JointSection): number {
-    return (Math.max(0, widensAboveIn - alongIn) * taperPerIn * widened) / 2;
+    return (Math.max(0, widensAboveIn - alongIn) * taperPerIn * Math.min(mostTaperWidened, widened)) / 2;
   }
 
   /** Where the tip would have to be inside the metal. */

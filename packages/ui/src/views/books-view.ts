@@ -5,7 +5,10 @@ import "../components/import-box.ts";
 import { settingsTableStyles } from "../components/settings-table.ts";
 import "../components/shelf-list.ts";
 import { whenReady } from "../components/state-notes.ts";
+import "../drawings/money-drawing.ts";
+import { moneyMonths } from "../drawings/money-months.ts";
 import { Fetched } from "../fetched.ts";
+import { moneyText } from "../format/money.ts";
 import { countText } from "../format/number.ts";
 import { entryShelf } from "../shelves/entry-shelf.ts";
 import { baseStyles } from "../styles/base-styles.ts";
@@ -31,6 +34,7 @@ export class BooksView extends LitElement {
     const { currency } = summary;
     return html`
       <section class="ticket" aria-labelledby="totals"><h2 id="totals">What it comes to</h2>${totalsList(summary)}${this.renderUnconverted(summary)}</section>
+      ${entries.length > 0 ? this.renderOverTime(entries, costs) : ""}
       ${entries.length > 0 ? this.renderLines(summary) : ""}
       <section class="ticket" aria-labelledby="trust"><h2 id="trust">How far to trust the estimates</h2>${trustTable(summary.trust, currency)}</section>
       <section class="ticket" aria-labelledby="entries"><h2 id="entries">Every line</h2><ferrule-shelf-list .things=${entries} .kind=${entryShelf(costs)}></ferrule-shelf-list></section>
@@ -43,6 +47,23 @@ export class BooksView extends LitElement {
     if (unconverted.length === 0) return "";
     const codes = [...new Set(unconverted.map(({ currency }) => currency))].join(", ");
     return html`<p class="small"><strong>${countText(unconverted.length, "line")} left out:</strong> no rate is known for ${codes}. <a href="/costs">Type one in</a>.</p>`;
+  }
+
+  private renderOverTime(entries: readonly Entry[], costs: CostSettings): TemplateResult {
+    const months = moneyMonths(entries, costs);
+    const money = (amountMinor: number) => moneyText(amountMinor, costs.currency);
+    const columns = ["In by then", "Out by then", "Left over", "Stock at cost"];
+    return html`<section class="ticket" aria-labelledby="time"><h2 id="time">Money over time</h2>
+      <ferrule-money-drawing .months=${months} .currency=${costs.currency}></ferrule-money-drawing>
+      <p class="small soft">Added up from the first month on. Stock is what the things still here cost; a purchase is shared equally among its parts.</p>
+      <details><summary>The same as a table</summary><table class="stacked lines" role="table">
+        <caption class="small soft">At the end of each month, the oldest first</caption>
+        <thead role="rowgroup"><tr role="row"><th scope="col" role="columnheader">Month</th>${columns.map((word) => html`<th scope="col" role="columnheader">${word}</th>`)}</tr></thead>
+        <tbody role="rowgroup">${months.map(
+          ({ month, inMinor, outMinor, netMinor, stockMinor }) =>
+            html`<tr role="row"><th scope="row" role="rowheader">${month}</th>${[inMinor, outMinor, netMinor, stockMinor].map((amount, at) => html`<td role="cell" data-label=${columns[at] ?? ""}>${money(amount)}</td>`)}</tr>`,
+        )}</tbody></table></details>
+    </section>`;
   }
 
   private renderLines({ byClub, byMonth, byYear, currency }: BooksSummary): TemplateResult {

@@ -9,6 +9,7 @@ import { questionList } from "../components/question-list.ts";
 import { settingsTable, settingsTableStyles } from "../components/settings-table.ts";
 import { emptyNote, whenReady } from "../components/state-notes.ts";
 import "../components/tune-form.ts";
+import type { TunePicture } from "../components/tune-picture.ts";
 import "../components/tune-picture.ts";
 import "../components/verdict-mark.ts";
 import { workList, workListStyles } from "../components/work-list.ts";
@@ -16,6 +17,7 @@ import type { DisplaySettings } from "../display-settings.ts";
 import { jointClashes } from "../drawings/joint-clashes.ts";
 import "../drawings/joint-drawing.ts";
 import { jointFacts } from "../drawings/joint-facts.ts";
+import type { News } from "../events.ts";
 import { Fetched } from "../fetched.ts";
 import { minutesText } from "../format/duration.ts";
 import { numberText } from "../format/number.ts";
@@ -45,7 +47,7 @@ export class ClubView extends LitElement {
   readonly #all = new Fetched(this, () => Promise.all([api.bench(), api.goesWith(this.headId)]));
 
   override render() {
-    return html`<div class="stack" @ferrule-retry=${() => this.#all.again()}>
+    return html`<div class="stack" @ferrule-retry=${() => this.#all.again()} @ferrule-try-way=${this.#tryWay}>
       <h1 tabindex="-1">${this.renderTitle()}</h1>
       ${whenReady(this.#all.state, "the club", ([bench, { clubs }]) => {
         const club = clubs.find(({ id }) => id === this.clubId);
@@ -65,7 +67,7 @@ export class ClubView extends LitElement {
   private renderClub(club: Club, bench: Bench, context: BenchContext) {
     return html`
       ${this.renderSummary(club, context)}
-      <section class="ticket" aria-labelledby="drawn"><h2 id="drawn">Drawn to scale</h2><ferrule-tune-picture .club=${club} .context=${context}></ferrule-tune-picture></section>
+      <section class="ticket" aria-labelledby="drawn"><h2 id="drawn">Drawn to scale</h2><ferrule-tune-picture .club=${club} .context=${context} .goal=${bench.goal}></ferrule-tune-picture></section>
       <section class="ticket" aria-labelledby="joint"><h2 id="joint">The joint, cut open</h2>${this.renderJoint(club, context)}</section>
       <section class="ticket" aria-labelledby="measures"><h2 id="measures">Measures</h2>
         <p class="small soft">In brackets: where it lies 95 times in 100.</p>
@@ -126,6 +128,12 @@ export class ClubView extends LitElement {
     );
     return findingList(worstFirst, context);
   }
+
+  /** Draws a way of tuning, and brings the drawing into sight. */
+  readonly #tryWay = ({ detail }: CustomEvent<News["ferrule-try-way"]>) => {
+    const picture = this.renderRoot.querySelector<TunePicture>("ferrule-tune-picture");
+    picture?.tryWay(detail);
+  };
 
   private renderGone() {
     return emptyNote(
