@@ -2,7 +2,7 @@ import { appendFileSync, existsSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { loadHighsSolver } from "../packages/server/dist/plan/highs-solver.js";
-import { ceilingOf } from "./market/ceiling.mjs";
+import { ceilingOf, ceilingWithoutLuck } from "./market/ceiling.mjs";
 import { toolPolicy } from "./market/policies/tool.mjs";
 import { meanOf, ratioOf } from "./market/statistics.mjs";
 import { simplePolicy, tunedRules } from "./market/tune.mjs";
@@ -41,9 +41,12 @@ const policyOf = (name, seed) =>
 
 const lived = Object.fromEntries(names.map((name) => [name, []]));
 const ceilings = [];
+const withoutLuck = [];
 for (const seed of seeds) {
   const year = yearOf(seed);
   ceilings.push((await remembered(`ceiling ${seed}`, () => ceilingOf(year, solver))).boundMinor);
+  const plain = await remembered(`ceiling without luck ${seed}`, () => ceilingWithoutLuck(year, solver));
+  withoutLuck.push(plain.netMinor);
   for (const name of names)
     lived[name].push(await remembered(`${name} ${seed}`, () => livedYear(policyOf(name, seed), year)));
 }
@@ -57,7 +60,7 @@ const euros = (values) => shown(meanOf(values.map((each) => each / 100)));
 
 process.stdout.write(
   `A year of ${seeds.length} made-up markets; means with 95 % intervals; money in euros after own hours at ${costs.hourValueMinor / 100} an hour\n` +
-    `ceiling by hindsight ${euros(ceilings)}\n`,
+    `ceiling by hindsight ${euros(ceilings)}; with all listings known beforehand but not the luck of sales ${euros(withoutLuck)}\n`,
 );
 for (const name of names) {
   const field = (key) => lived[name].map((each) => each[key]);
@@ -73,6 +76,6 @@ for (const name of names) {
         1,
       )}\n` +
       `  stock left at cost ${euros(field("stockMinor"))}; bought ${shown(meanOf(field("bought")), 1)}, built ${shown(meanOf(field("built")), 1)}, sold as they were ${shown(meanOf(field("soldLoose")), 1)}\n` +
-      `  of the ceiling ${shown(ratioOf(net(name), ceilings), 3)}; of the best simple rule ${shown(ratioOf(net(name), net(best)), 2)}\n`,
+      `  of the ceiling ${shown(ratioOf(net(name), ceilings), 3)}; of that without luck ${shown(ratioOf(net(name), withoutLuck), 3)}; of the best simple rule ${shown(ratioOf(net(name), net(best)), 2)}\n`,
   );
 }

@@ -16,6 +16,19 @@ export async function ceilingOf({ listings, costs, work }, solver, seconds = 60)
   return { netMinor, boundMinor, gap };
 }
 
+/**
+ * The same for somebody who knows all that will be offered and at what price it can be had, but of each sale only what things of
+ * its class fetch on the average: the most that anybody could count on, since the luck of a sale is in nobody's hands.
+ */
+export function ceilingWithoutLuck(year, solver) {
+  const average = (part) => ({ ...part, luck: { price: 0, days: 0 } });
+  const listings = year.listings.map((listing) => ({
+    ...listing,
+    goods: Object.fromEntries(Object.entries(listing.goods).map(([place, part]) => [place, average(part)])),
+  }));
+  return ceilingOf({ ...year, listings }, solver);
+}
+
 const classOf = ({ family, sort, hand }) => `adapter ${family} ${sort} ${hand}`;
 
 function modelOf(listings, costs, steps) {
