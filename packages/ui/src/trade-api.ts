@@ -9,7 +9,9 @@ import type {
   Listing,
   Money,
   Part,
+  Resale,
   Sighting,
+  Subject,
 } from "@ferrule/core";
 import { call, type ImportReply, type ImportRequest } from "./api.ts";
 
@@ -75,6 +77,7 @@ export const tradeApi = {
   sightings: shelf<Sighting, "sightings">("/api/sightings"),
   books: shelf<Entry, "entries">("/api/books"),
   judge: (request: JudgeRequest) => call<JudgeReply>("POST", "/api/judge", request),
+  resale: (subject: Subject) => call<Resale>("POST", "/api/resale", { subject }),
   buy: (sighting: string, request: BuyRequest) =>
     call<BuyReply>("POST", `/api/sightings/${encodeURIComponent(sighting)}/buy`, request),
   sell: (request: unknown) => call<SellReply>("POST", "/api/books/sell", request),

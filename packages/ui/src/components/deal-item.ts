@@ -1,7 +1,7 @@
 import type { DealItem, Evidence, WorkStep } from "@ferrule/core";
 import { css, html, type TemplateResult } from "lit";
 import { countText } from "../format/number.ts";
-import { evidenceRows, resaleLine } from "./evidence-rows.ts";
+import { evidencePicture, evidenceRows, resaleLine } from "./evidence-rows.ts";
 import { sentence } from "./sentence.ts";
 import { workList, workListStyles } from "./work-list.ts";
 import "./verdict-mark.ts";
@@ -38,6 +38,7 @@ export function dealItem(
   return html`<div class="item">
     <h3>${item.title}</h3>
     <p>${resaleLine(item.resale)}</p>
+    ${evidencePicture(item.resale, evidence)}
     ${evidenceRows(item.resale, evidence)}
     ${noteForm}
     ${clubList(item, evidence, currency)}

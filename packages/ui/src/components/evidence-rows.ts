@@ -1,9 +1,11 @@
 import type { Evidence, Resale } from "@ferrule/core";
 import { html, type TemplateResult } from "lit";
+import "../drawings/price-drawing.ts";
 import { shareText } from "../format/duration.ts";
 import { moneyIntervalText, moneyText } from "../format/money.ts";
 import { countText, numberText } from "../format/number.ts";
 import { daysText } from "../format/time-span.ts";
+import { dayText } from "../format/today.ts";
 import { closenessWords, conditionWords, pricedWords } from "../words/deal-words.ts";
 import { sentence } from "./sentence.ts";
 
@@ -15,6 +17,15 @@ export function resaleLine(resale: Resale): TemplateResult {
   const { daysToSell, effectiveCount, currency } = resale;
   return html`Should sell for <strong>${moneyIntervalText(resale, currency)}</strong>${daysToSell ? html` in ${daysText(daysToSell)}` : ""}
     <span class="soft">· worth ${countText(Number(numberText(effectiveCount, 1)), "good price")} of evidence</span>`;
+}
+
+/** The prices that an estimate rests on as points, with the estimate; one alone says no more than its row. */
+export function evidencePicture(
+  resale: Resale,
+  evidence: ReadonlyMap<string, Evidence>,
+): TemplateResult | string {
+  if (!resale.known || resale.basis.length < 2) return "";
+  return html`<ferrule-price-drawing .resale=${resale} .evidence=${evidence} .today=${dayText(new Date())}></ferrule-price-drawing>`;
 }
 
 /** The prices that an estimate rests on, the weightiest first. */

@@ -1,5 +1,6 @@
 import { html, LitElement } from "lit";
 import "../components/import-box.ts";
+import "../components/price-picture.ts";
 import "../components/shelf-list.ts";
 import { whenReady } from "../components/state-notes.ts";
 import { Fetched } from "../fetched.ts";
@@ -24,6 +25,7 @@ export class PricesView extends LitElement {
         this.#all.state,
         "the prices",
         ([{ evidence }, costs, { models }]) => html`
+          ${evidence.length > 0 ? html`<section class="ticket" aria-labelledby="say"><h2 id="say">What they say</h2><ferrule-price-picture .evidence=${evidence}></ferrule-price-picture></section>` : ""}
           <ferrule-shelf-list .things=${[...evidence].sort((one, other) => other.on.localeCompare(one.on))} .kind=${priceShelf(costs, models)}></ferrule-shelf-list>
           <a class="button" href="/api/evidence/export.csv" download>The prices as CSV</a>
           <ferrule-import-box .send=${tradeApi.evidence.importFile} .columns=${columns} .replaceLabel=${"Replace prices of the same name"}></ferrule-import-box>`,
