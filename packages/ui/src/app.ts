@@ -69,6 +69,17 @@ export class FerruleApp extends LitElement {
         align-items: center;
         justify-content: space-between;
       }
+      @media print {
+        nav,
+        ferrule-header,
+        .done {
+          display: none;
+        }
+        main {
+          max-width: none;
+          padding: 0;
+        }
+      }
     `,
   ];
   declare private path: string;
@@ -167,6 +178,12 @@ export class FerruleApp extends LitElement {
         return html`<ferrule-books-view class="view"></ferrule-books-view>`;
       case "sell":
         return html`<ferrule-sell-view class="view" .chosen=${route.parts}></ferrule-sell-view>`;
+      case "sheet":
+        return html`<ferrule-sheet-view class="view" .display=${display} .headId=${route.head} .clubId=${route.id} .choices=${route.build}></ferrule-sheet-view>`;
+      case "inspection":
+        return html`<ferrule-inspection-view class="view" .partId=${route.id}></ferrule-inspection-view>`;
+      case "advert":
+        return html`<ferrule-advert-view class="view" .parts=${route.parts}></ferrule-advert-view>`;
       case "prices":
         return html`<ferrule-prices-view class="view"></ferrule-prices-view>`;
       case "costs":

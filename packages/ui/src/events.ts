@@ -1,6 +1,7 @@
-import type { Joint, TuneSolution } from "@ferrule/core";
+import type { Fault, Joint, TuneSolution } from "@ferrule/core";
 import type { DisplaySettings } from "./display-settings.ts";
 import type { PlanWishes } from "./plan-api.ts";
+import type { MeasureReply } from "./sheet-api.ts";
 import type { JudgeReply } from "./trade-api.ts";
 import type { WatchChange } from "./watch-api.ts";
 
@@ -35,6 +36,10 @@ export interface News {
   /** The user says something about what is watched for, or takes it off the list. */
   readonly "ferrule-watch": { readonly id: string; readonly change: WatchChange };
   readonly "ferrule-unwatch": { readonly id: string };
+  /** What was read off a finished club is kept. */
+  readonly "ferrule-measured": MeasureReply;
+  /** A fault of safety was cleared by a person with a note. */
+  readonly "ferrule-cleared": { readonly fault: Fault };
   /** An item of a listing is to be added, or taken out. */
   readonly "ferrule-add-item": undefined;
   readonly "ferrule-remove-item": { readonly index: number };

@@ -1,3 +1,5 @@
+import type { Build } from "@ferrule/core";
+
 /** A place in the page. */
 export type Route =
   | { readonly view: "bench" }
@@ -13,6 +15,9 @@ export type Route =
   | { readonly view: "listing"; readonly id: string }
   | { readonly view: "batch"; readonly id: string }
   | { readonly view: "sell"; readonly parts: readonly string[] }
+  | { readonly view: "sheet"; readonly head: string; readonly id: string; readonly build: Build }
+  | { readonly view: "inspection"; readonly id: string }
+  | { readonly view: "advert"; readonly parts: readonly string[] }
   | { readonly view: SimpleView }
   | { readonly view: "nowhere" };
 
@@ -46,6 +51,11 @@ export function routeFrom(path: string): Route {
   if (first === "listings" && second) return { view: "listing", id: second };
   if (first === "sell")
     return { view: "sell", parts: [second, third, fourth, ...rest].filter((id) => id !== undefined) };
+  if (first === "sheet" && second && third)
+    return { view: "sheet", head: second, id: third, build: buildFrom(fourth ?? "") };
+  if (first === "inspect" && second) return { view: "inspection", id: second };
+  if (first === "advert" && second)
+    return { view: "advert", parts: [second, third, fourth, ...rest].filter((id) => id !== undefined) };
   const view = simple.find((name) => name === first);
   return view ? { view } : { view: "nowhere" };
 }
@@ -59,6 +69,16 @@ function decode(piece: string): string {
   }
 }
 
+/** The choices for a club as they stand in an address: "playingLengthIn=44.5&extraHeadMassG=4". */
+function buildFrom(text: string): Build {
+  const named = [...new URLSearchParams(text)].map(([name, value]) => [name, Number(value)] as const);
+  return Object.fromEntries(named.filter(([, value]) => Number.isFinite(value)));
+}
+
+function choicesText(build: Build): string {
+  return new URLSearchParams(Object.entries(build).map(([name, value]) => [name, String(value)])).toString();
+}
+
 const pathOf = (...pieces: readonly string[]) => `/${pieces.map(encodeURIComponent).join("/")}`;
 
 export const hrefs = {
@@ -70,6 +90,13 @@ export const hrefs = {
   listing: (id: string) => pathOf("listings", id),
   /** Many listings that came together. */
   batch: (id: string) => pathOf("listings", "many", id),
+  /** The sheet to build a club by, with choices made for it. */
+  sheet: (club: { head: string; id: string }, build: Build = {}) =>
+    pathOf("sheet", club.head, club.id, ...(Object.keys(build).length > 0 ? [choicesText(build)] : [])),
+  /** Looking over one part. */
+  inspect: (id: string) => pathOf("inspect", id),
+  /** What to write about these parts to sell them. */
+  advert: (parts: readonly string[]) => pathOf("advert", ...parts),
   /** The form that sells these parts together; none leaves the choice to the form. */
   sell: (parts: readonly string[]) => pathOf("sell", ...parts),
 };

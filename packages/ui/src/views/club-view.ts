@@ -90,7 +90,7 @@ export class ClubView extends LitElement {
         <ferrule-verdict class="large" .verdict=${club.verdict}></ferrule-verdict>
         <p class="small soft">${verdictMeanings[club.verdict]}</p>
         <p>${club.work.length === 0 ? "No work" : `${minutesText(club.minutes)} of work, ${skillWords[club.skill].toLowerCase()}`}</p>
-        <a class="button" href=${hrefs.sell(members)}>Sell it</a>
+        <div class="row"><a class="button main" href=${hrefs.sheet(club)}>Build sheet</a><a class="button" href=${hrefs.advert(members)}>Describe it</a><a class="button" href=${hrefs.sell(members)}>Sell it</a></div>
       </div>
       <ul class="plain">
         ${members.map((id) => html`<li><a href=${hrefs.part(id)}>${titleById(parts, id)}</a> <span class="mono soft">${id}</span></li>`)}
