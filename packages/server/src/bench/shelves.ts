@@ -1,6 +1,7 @@
-import { type Claim, droppedSafetyFaults, type Joint, type Part, type Refusal } from "@ferrule/core";
+import type { Claim, Joint, Part, Refusal } from "@ferrule/core";
 import type { Deletion } from "../store/deletions.ts";
 import type { Tables } from "../store/tables.ts";
+import { droppedFaultRefusals } from "./dropped-faults.ts";
 import { openJointBook } from "./joint-book.ts";
 import { namedParts } from "./named-parts.ts";
 import { type BenchThings, openShelf, type Shelf } from "./shelf.ts";
@@ -24,7 +25,7 @@ export function partsShelf(tables: Tables): Shelf<Part> {
     named: () => namedParts(tables),
     refusals: (part) => [
       ...changedKindRefusals(tables, part, jointsOf(part.id).length),
-      ...droppedFaultRefusals(tables, part),
+      ...droppedFaultRefusals(tables.parts.get(part.id)?.value, part),
     ],
     deletion: (placed) => ({
       parts: [placed],
@@ -44,17 +45,6 @@ function changedKindRefusals(tables: Tables, part: Part, joints: number): Refusa
       expected: `${JSON.stringify(before)}, as long as the part is joined to another`,
     },
   ];
-}
-
-/** A fault of safety is never taken back in passing: a person clears it with a note. */
-function droppedFaultRefusals(tables: Tables, part: Part): Refusal[] {
-  const before = tables.parts.get(part.id)?.value;
-  if (before === undefined) return [];
-  return droppedSafetyFaults(before, part).map((fault) => ({
-    field: "faults",
-    got: `no ${fault}, which was said of this part before`,
-    expected: `${JSON.stringify(fault)} among them, until a person clears it with a note on the part's inspection`,
-  }));
 }
 
 export function jointsShelf(tables: Tables): Shelf<Joint> {

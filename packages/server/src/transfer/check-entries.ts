@@ -9,6 +9,7 @@ import {
   type Refusal,
 } from "@ferrule/core";
 import type { BenchContents } from "../bench/bench-contents.ts";
+import { droppedFaultRefusals } from "../bench/dropped-faults.ts";
 import { openJointBook } from "../bench/joint-book.ts";
 import { partInputSchema } from "../wire/part-input.ts";
 import { checkList, type Existing, type ItemSchema, parsed } from "./check-list.ts";
@@ -39,7 +40,7 @@ export function checkEntries(
     existing,
     stem: ({ kind }) => kind,
     refused,
-    check: keptKind(bench),
+    check: keptPart(bench),
   });
   const joints = checkList<Joint>(entries, "joints", jointSchema, {
     where,
@@ -63,6 +64,13 @@ export function checkEntries(
   const good = { parts, joints, claims, goal: goals.at(-1) };
   const taken = parts.length + joints.length + claims.length + goals.length;
   return { good, taken, refused: refused.sort((a, b) => a.line - b.line) };
+}
+
+/** What a part with the id of one on the bench may not change in passing. */
+function keptPart(bench: BenchContents): (part: Part) => Refusal[] {
+  const before = new Map(bench.parts.map((part) => [part.id, part]));
+  const kind = keptKind(bench);
+  return (part) => [...kind(part), ...droppedFaultRefusals(before.get(part.id), part)];
 }
 
 function keptKind(bench: BenchContents): (part: Part) => Refusal[] {
