@@ -6,6 +6,7 @@ import { ByNumbers, type Numbers } from "./by-numbers.ts";
 import { type CompiledRule, dependsOf } from "./compiled-rule.ts";
 import type { Context } from "./context.ts";
 import { type CompiledFact, readFact } from "./fact.ts";
+import { ImaginedParts } from "./imagined-parts.ts";
 import { InterfaceClasses } from "./interface-classes.ts";
 import { isCovered, type JoinedSets, type RouteFinding, skillOfSteps } from "./judge-route.ts";
 import { judgeRule } from "./judge-rule.ts";
@@ -73,6 +74,8 @@ const refused: Ranked = { verdict: rank.doesNotFit, skill: 0 };
  */
 export class VerdictIndex {
   readonly classes: Readonly<Record<Place, InterfaceClasses>>;
+  /** Parts that are not here, which are judged again and again. */
+  readonly imagined: ImaginedParts;
   /** How many times a rule was really judged: what the index saves is seen from this. */
   judgements = 0;
   private readonly graph: BenchGraph;
@@ -94,11 +97,13 @@ export class VerdictIndex {
         classes: this.classes,
         results: this.results,
         groupNames: this.groupNames,
+        imagined: this.imagined,
       } = known);
       return;
     }
     this.results = new Map();
     this.groupNames = new WeakMap();
+    this.imagined = new ImaginedParts();
     const musts = graph.musts.filter(({ readsWork }) => !readsWork);
     const groups = ruleGroups(musts);
     const facts = factsRead(musts).map((fact, at) => indexedFact(fact, groups.length + at));

@@ -8,6 +8,7 @@ import type { ClubParts } from "../measure/build.ts";
 import type { Estimates } from "../measure/estimate.ts";
 import { estimateClub } from "../measure/estimates.ts";
 import { judgeMusts, judgeWay } from "./judge-way.ts";
+import { once } from "./once.ts";
 import { openQuestions } from "./open-questions.ts";
 import type { ReadyBench } from "./ready-bench.ts";
 import type { Club } from "./result.ts";
@@ -42,8 +43,15 @@ export function weighedClub(way: Way, ready: Pick<ReadyBench, "graph" | "index">
   const { graph } = ready;
   const findings = judgeMusts(way.route, ready);
   const plain = plainClubOf(way, findings, graph);
-  const questions = plain.verdict === "unsettled" ? openQuestions(way.route, findings, graph) : [];
-  return { ...plain, questions };
+  const questions = once(() =>
+    plain.verdict === "unsettled" ? openQuestions(way.route, findings, graph) : [],
+  );
+  return {
+    ...plain,
+    get questions() {
+      return questions();
+    },
+  };
 }
 
 function plainClubOf(

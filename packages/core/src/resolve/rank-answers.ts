@@ -13,6 +13,7 @@ export function compareAnswers(a: PairAnswer, b: PairAnswer): number {
 }
 
 function byName(a: PairAnswer, b: PairAnswer): number {
+  if (a.head === b.head) return a.shaft.id < b.shaft.id ? -1 : 1;
   return nameOf(a) < nameOf(b) ? -1 : 1;
 }
 

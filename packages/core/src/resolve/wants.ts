@@ -11,7 +11,6 @@ import {
   wantedGrip,
   wantedHeads,
   wantedShafts,
-  without,
 } from "../graph/wanted-part.ts";
 import { clubBbgm } from "../measure/bbgm.ts";
 import { skills } from "../parts/goal.ts";
@@ -76,8 +75,6 @@ class WantJudge {
   private readonly index: VerdictIndex;
   private readonly bondAllowed: boolean;
   private readonly here = new Map<string, boolean>();
-  /** Wanted parts by what they state, so that the index meets each of them once. */
-  private readonly imagined = new Map<string, WantedPart>();
   /** What pairs lack, by what tells them apart; null where nothing that could be named would help. */
   private readonly lacks = new Map<string, Omit<RawWant, "completes"> | null>();
 
@@ -181,22 +178,17 @@ class WantJudge {
 
   /** The facts that the rules need of a wanted part; nothing when they refuse it. */
   private needsOf(given: WantedPart, place: (part: Part) => Chosen): Record<string, unknown> | undefined {
-    const wanted = this.once(given);
+    const { imagined } = this.index;
+    const wanted = imagined.once(given);
     if (this.index.verdict(place(wanted.part), [], "screw").verdict === rank.doesNotFit) return undefined;
     const open = (part: Part) => this.index.unsettledRules(place(part));
     const unavoidable = open(wanted.part);
     let kept = wanted;
     for (const path of wanted.states) {
-      const less = this.once(without(kept, path));
+      const less = imagined.without(kept, path);
       if (open(less.part) <= unavoidable) kept = less;
     }
     return Object.fromEntries(kept.states.map((path) => [path, rawAt(kept.part, path.split("."))]));
-  }
-
-  private once(wanted: WantedPart): WantedPart {
-    const known = this.imagined.get(wanted.part.id) ?? wanted;
-    this.imagined.set(known.part.id, known);
-    return known;
   }
 
   /** The least length that reaches the target without an extension, to the quarter inch below. */

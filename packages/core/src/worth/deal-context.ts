@@ -4,6 +4,7 @@ import type { Part, PartKind } from "../parts/part.ts";
 import { once } from "../resolve/once.ts";
 import { type ReadyBench, readyBench, withParts } from "../resolve/ready-bench.ts";
 import { type ClubsAndWants, clubsAndWants } from "../resolve/resolve-bench.ts";
+import type { Want } from "../resolve/result.ts";
 import { type Cluster, clustersOf } from "./clusters.ts";
 import type { CostSettings } from "./cost-settings.ts";
 import type { DealInput } from "./deal-input.ts";
@@ -12,6 +13,7 @@ import type { Subject } from "./evidence.ts";
 import { type ModelFinder, modelFinder } from "./model-finder.ts";
 import { countingIds, type ListingParts, partsOfListing } from "./parts-of-listing.ts";
 import type { Resale } from "./resale.ts";
+import { type SeenForWant, wantsSeen } from "./seen-for-want.ts";
 import { unsoldBench } from "./unsold-bench.ts";
 
 /** What every step of a judgement looks things up in. */
@@ -31,6 +33,8 @@ export interface DealContext {
   readonly isOffered: (id: string) => boolean;
   readonly clusterOf: (id: string) => Cluster;
   readonly resale: (subject: Subject) => Resale;
+  /** What the log of sightings says of a wanted part. */
+  readonly seen: (want: Want) => SeenForWant;
   /** What the bench with the listing on it comes to for one part. */
   readonly resolveWith: (about: string) => ClubsAndWants;
   /** What the bench as it is comes to for one of its parts. */
@@ -71,6 +75,7 @@ export function dealContext(input: DealInput, same?: DealContext): DealContext {
     isOffered: (id) => offered.itemOf.has(id),
     clusterOf: (id) => clusters.get(id) ?? same?.clusterOf(id) ?? [],
     resale: same?.resale ?? remembered((subject: Subject) => estimate()(subject)),
+    seen: same?.seen ?? rememberedSeen(input, finder),
     alone,
     resolveWith: remembered((about: string) => clubsAndWants(readyWith(), about)),
     resolveWithout: same?.resolveWithout ?? remembered((about: string) => clubsAndWants(alone(), about)),
@@ -119,6 +124,18 @@ function freeIds(taken: ReadonlyMap<string, Part>): (kind: PartKind) => string {
     return taken.has(id) ? free(kind) : id;
   };
   return free;
+}
+
+/** What was seen for a want hangs on its kind and on what it needs alone. */
+function rememberedSeen({ sightings, costs, today }: DealInput, finder: ModelFinder): DealContext["seen"] {
+  const seen = once(() => wantsSeen(sightings, finder, costs, today));
+  const known = new Map<string, SeenForWant>();
+  return (want) => {
+    const key = JSON.stringify([want.kind, want.needs]);
+    const found = known.get(key) ?? seen()(want);
+    known.set(key, found);
+    return found;
+  };
 }
 
 /** Answers each question once. */

@@ -18,10 +18,17 @@ export function modelFinder(catalogue: readonly CatalogueModel[]): ModelFinder {
     const key = plain(model.maker, model.model);
     names.set(key, [...(names.get(key) ?? []), model]);
   }
-  const ofPart = (part: Part) => {
+  const find = (part: Part) => {
     if (part.maker === undefined || part.model === undefined) return undefined;
     const alike = (names.get(plain(part.maker, part.model)) ?? []).filter((model) => mayBe(part, model));
     return alike.length === 1 ? alike[0] : undefined;
+  };
+  // Parts of the bench are asked about again and again.
+  const known = new WeakMap<Part, { readonly model: CatalogueModel | undefined }>();
+  const ofPart = (part: Part) => {
+    const found = known.get(part) ?? { model: find(part) };
+    known.set(part, found);
+    return found.model;
   };
   return { byId: (id) => (id ? ids.get(id) : undefined), ofPart };
 }

@@ -14,7 +14,6 @@ import { priceBeliefOf } from "./price-belief.ts";
 import { logNormalPrices, pricesFrom } from "./price-law.ts";
 import { rivalsOf } from "./rivals-of.ts";
 import { type Sale, saleOf } from "./sale.ts";
-import { seenForWant } from "./seen-for-want.ts";
 import type { ShelfCost, ShelfCosts } from "./shelf-worth.ts";
 import { subjectOfClub } from "./subject-of.ts";
 import { titleOfPart } from "./titles.ts";
@@ -47,7 +46,7 @@ export function waitFor(
   context: DealContext,
   shelfCosts: ShelfCosts,
 ): OneWait | undefined {
-  const { costs, input, finder } = context;
+  const { costs } = context;
   if (want.kind === "adapter" && thing.parts.some(({ kind }) => kind === "adapter")) return undefined;
   const uses = usedFromShelf(want, context, shelfCosts);
   if (!uses) return undefined;
@@ -58,7 +57,7 @@ export function waitFor(
   const steps = workFor(want, context);
   const work = workCost(steps, costs);
   const shelf = shelfCosts.of(uses);
-  const seen = seenForWant(want, input.sightings, finder, costs, input.today);
+  const seen = context.seen(want);
   const arrivals = sharedArrivals(arrivalsOf(seen), 1 + rivalsOf(thing, want, context));
   const sendingMinor = sendingOf(want.kind, costs);
   const belief = priceBeliefOf(seen.pricesMinor, pricePrior(want, sale, context));

@@ -16,6 +16,12 @@ export interface PostageQuote {
   readonly refused: readonly PostageRefusal[];
 }
 
+/** The least that a parcel can be sent for; null where no service takes it. */
+export function leastPostageMinor(parcel: Parcel, services: readonly PostageService[]): number | null {
+  const taken = services.filter((service) => exceeded(parcel, service).length === 0);
+  return taken.length === 0 ? null : Math.min(...taken.map(({ priceMinor }) => priceMinor));
+}
+
 /** Asks every service; of those that take the parcel at the same price the one named first. */
 export function postageFor(parcel: Parcel, services: readonly PostageService[]): PostageQuote {
   const asked = services.map((service) => ({ service, refused: refusalsOf(parcel, service) }));
@@ -36,7 +42,24 @@ export function postageFor(parcel: Parcel, services: readonly PostageService[]):
 /** A limit is kept when the parcel is on it. */
 const slack = 1e-9;
 
+/** A limit of a service that a parcel is over. */
+interface Exceeded {
+  readonly code: PostageRefusal["code"];
+  readonly what: string;
+  readonly unit: string;
+  readonly actual: number;
+  readonly limit: number;
+}
+
 function refusalsOf(parcel: Parcel, service: PostageService): PostageRefusal[] {
+  return exceeded(parcel, service).map(({ code, what, unit, actual, limit }) => ({
+    service: service.id,
+    code,
+    text: `${service.name}: ${what} ${shown(actual)} ${unit}, the limit is ${shown(limit)} ${unit}`,
+  }));
+}
+
+function exceeded(parcel: Parcel, service: PostageService): Exceeded[] {
   const measures = measuresOf(parcel);
   const over = (
     code: PostageRefusal["code"],
@@ -44,16 +67,10 @@ function refusalsOf(parcel: Parcel, service: PostageService): PostageRefusal[] {
     unit: string,
     actual: number | null,
     limit: number | null,
-  ): PostageRefusal[] =>
+  ): Exceeded[] =>
     actual === null || limit === null || actual <= limit * (1 + slack)
       ? []
-      : [
-          {
-            service: service.id,
-            code,
-            text: `${service.name}: ${what} ${shown(actual)} ${unit}, the limit is ${shown(limit)} ${unit}`,
-          },
-        ];
+      : [{ code, what, unit, actual, limit }];
   const { lengthPlusTwoDiametersCm, lengthPlusGirthCm } = measures;
   const chargedG = chargedMassG(parcel, service.kgPerM3);
   const mass = chargedG > parcel.massG ? "it counts, for its volume, as" : "it weighs";

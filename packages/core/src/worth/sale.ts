@@ -3,7 +3,7 @@ import type { CostSettings } from "./cost-settings.ts";
 import type { DealLine } from "./deal.ts";
 import { feesOn } from "./fee-bill.ts";
 import { type Gain, sumOfAlikeGains } from "./gain.ts";
-import { postageFor } from "./postage-quote.ts";
+import { leastPostageMinor } from "./postage-quote.ts";
 import type { Resale } from "./resale.ts";
 import { timeMinor } from "./trip-cost.ts";
 
@@ -26,7 +26,7 @@ export function saleOf(title: string, kind: ItemKind, resale: Resale, costs: Cos
   const table = costs.feeTables.find(({ id }) => id === costs.sellsBy);
   if (!table) throw new Error(`there is no fee table ${costs.sellsBy}`);
   const parcel = costs.parcels[kind];
-  const sendingMinor = (parcel && postageFor(parcel, costs.services).priceMinor) ?? 0;
+  const sendingMinor = (parcel && leastPostageMinor(parcel, costs.services)) ?? 0;
   const paidByBuyer = costs.buyerPaysPostage ? sendingMinor : 0;
   const time = timeMinor(costs.saleMinutes, costs);
   const fees = (priceMinor: number) => feesOn(Math.max(0, priceMinor), paidByBuyer, table).totalMinor;

@@ -18,6 +18,33 @@ const msPerWeek = 7 * 24 * 60 * 60 * 1000;
 const weeksBetween = (from: string, to: string) =>
   Math.max(0, (Date.parse(to) - Date.parse(from)) / msPerWeek);
 
+/** What the log says of one want after another: what does not hang on the want is found out once. See `seenForWant`. */
+export function wantsSeen(
+  sightings: readonly Sighting[],
+  finder: ModelFinder,
+  costs: Pick<CostSettings, "currency" | "rates">,
+  today: string,
+): (want: Want) => SeenForWant {
+  const past = sightings.filter(({ seenOn }) => seenOn <= today);
+  const first = past.map(({ seenOn }) => seenOn).sort()[0] ?? today;
+  const offers = firstOfSameWords(past)
+    .filter(({ listing }) => listing.intent !== "wanted")
+    .flatMap(({ listing }) =>
+      listing.items.map((item) => ({ item, listing, model: finder.byId(item.modelId) })),
+    );
+  return (want) => {
+    const hits = offers.filter(({ item, model }) => answersWant(item, model, want));
+    const pricesMinor = hits.flatMap(({ item, listing }) => {
+      const alone = listing.items.length === 1 && item.quantity === 1 ? listing.asking : null;
+      const price = item.price ?? alone;
+      return price ? (convertedMinor(price, costs) ?? []) : [];
+    });
+    // In one order whatever order they come in, so that not even the last bit of a sum depends on it.
+    const sorted = pricesMinor.sort((one, other) => one - other);
+    return { count: hits.length, weeks: weeksBetween(first, today), pricesMinor: sorted };
+  };
+}
+
 /**
  * What the log of sightings says of a want. The watch began with the first sighting of anything; one price is the asking
  * price of a listing for that thing alone, or the price that the words give it. The same words count once, when they were
@@ -30,21 +57,7 @@ export function seenForWant(
   costs: Pick<CostSettings, "currency" | "rates">,
   today: string,
 ): SeenForWant {
-  const past = sightings.filter(({ seenOn }) => seenOn <= today);
-  const first = past.map(({ seenOn }) => seenOn).sort()[0] ?? today;
-  const hits = firstOfSameWords(past).flatMap(({ listing }) => {
-    if (listing.intent === "wanted") return [];
-    const items = listing.items.filter((item) => answersWant(item, finder.byId(item.modelId), want));
-    return items.map((item) => ({ item, listing }));
-  });
-  const pricesMinor = hits.flatMap(({ item, listing }) => {
-    const alone = listing.items.length === 1 && item.quantity === 1 ? listing.asking : null;
-    const price = item.price ?? alone;
-    return price ? (convertedMinor(price, costs) ?? []) : [];
-  });
-  // In one order whatever order they come in, so that not even the last bit of a sum depends on it.
-  const sorted = pricesMinor.sort((one, other) => one - other);
-  return { count: hits.length, weeks: weeksBetween(first, today), pricesMinor: sorted };
+  return wantsSeen(sightings, finder, costs, today)(want);
 }
 
 function firstOfSameWords(sightings: readonly Sighting[]): Sighting[] {

@@ -25,10 +25,14 @@ export function conditionOf(faults: readonly Fault[]): Condition | undefined {
   return count > 2 ? "poor" : "fair";
 }
 
+/** Without what is not known. */
 function stated<T extends object>(fields: { readonly [Key in keyof T]: T[Key] | null | undefined }): T {
-  return Object.fromEntries(
-    Object.entries(fields).filter(([, value]) => value !== undefined && value !== null),
-  ) as T;
+  const known: Partial<T> = {};
+  for (const key in fields) {
+    const value = fields[key];
+    if (value !== undefined && value !== null) known[key] = value as T[typeof key];
+  }
+  return known as T;
 }
 
 /** What an item of a listing is, for finding what its like went for. */
