@@ -2,10 +2,11 @@ import type { Part } from "../parts/part.ts";
 import { convertedMinor } from "../worth/converted.ts";
 import type { PlanPrices } from "../worth/plan-prices.ts";
 import { keepThings } from "./keep-things.ts";
-import type { LinearSolver } from "./linear-solver.ts";
+import type { LinearProgramme, LinearSolver } from "./linear-solver.ts";
+import type { Packing } from "./packing.ts";
 import type { PlanInput, PlanWishes } from "./plan-input.ts";
 import type { Bundle, PlanModel } from "./plan-model.ts";
-import { planProgramme, pricesOf } from "./plan-programme.ts";
+import { type PlanProgramme, planProgramme, pricesOf } from "./plan-programme.ts";
 import { type PlanGround, planGround } from "./plan-setup.ts";
 import { readyPacking } from "./ready-packing.ts";
 import { isAgain, seenAgain } from "./seen-again.ts";
@@ -54,29 +55,49 @@ async function relaxedPrices(model: PlanModel, solver: LinearSolver): Promise<Pr
     packing.uses.map((_, place) => place),
     false,
   );
-  const answer = await solver(made.programme, { seconds, relativeGap: 0 });
+  const answer = await solver(limitedByStock(made, packing), { seconds, relativeGap: 0 });
   if (answer.status !== "best" || !answer.prices) return undefined;
   const { resources } = pricesOf(packing, made, answer.prices);
   const byId = new Map(packing.resources.map(({ id }, place) => [id, resources[place] ?? 0]));
   return (id) => byId.get(id) ?? 0;
 }
 
-/** Grips are bought as they are needed: there are as many as anybody wants, at what those in the box have cost. */
-const gripsAtHand = 60;
+/**
+ * The programme with nothing but what there is, and what was seen, to limit how often anything is done: a limit of its own, on
+ * building one club or on taking one apart, would take the price of the parts that it stands for.
+ */
+function limitedByStock({ programme, places }: PlanProgramme, { bundles }: Packing): LinearProgramme {
+  const unlimited = { low: 0, high: Number.POSITIVE_INFINITY };
+  const isBought = (at: number) => bundles[at - places.length]?.ids.some(isAgain) ?? false;
+  const columns = programme.columns.map((column, at) =>
+    isBought(at) || at >= places.length + bundles.length ? column : { ...column, bounds: unlimited },
+  );
+  return { ...programme, columns };
+}
 
-/** What can be counted on: what is on offer today is somebody else's, and priced as one more of its sort. */
-function countedOn({ model, types, context }: PlanGround): PlanModel {
+/**
+ * What can be counted on. What is on offer today is somebody else's, and priced as one more of its sort. Grips are bought as they
+ * are needed, at what those in the box have cost, or at what they would bring if that is more.
+ */
+function countedOn({ model, types, offers, context }: PlanGround): PlanModel {
   const loose = types.filter(({ parts }) => parts.length === 1 && parts[0]?.kind === "grip");
-  const bundles: Bundle[] = loose.flatMap(({ id, parts }) => {
-    const paid = (parts[0] as Part).paid;
-    const priceMinor = (paid && convertedMinor(paid, context.costs)) ?? 0;
-    return Array.from({ length: gripsAtHand }, (_, at) => ({
-      ...{ id: `more ${id} ${at}`, gives: [{ resource: `${id}.0`, count: 1 }] },
+  const grips: Bundle[] = loose.map(({ id, parts }) => {
+    const { paid } = parts[0] as Part;
+    const resource = `${id}.0`;
+    const priceMinor = Math.max((paid && convertedMinor(paid, context.costs)) ?? 0, soldFor(resource, model));
+    return {
+      ...{ id: `more of ${id}`, gives: [{ resource, count: 1 }] },
       ...{ priceMinor, minutes: 0, timeMinor: 0 },
-    }));
+    };
   });
-  const others = model.bundles.filter(({ id }) => isAgain(id) || id.startsWith("apart "));
-  return { ...model, bundles: [...others, ...bundles] };
+  const onOffer = new Set(offers.flatMap(({ id }) => (isAgain(id) ? [] : id)));
+  return { ...model, bundles: [...model.bundles.filter(({ id }) => !onOffer.has(id)), ...grips] };
+}
+
+/** What a part alone would bring. */
+function soldFor(resource: string, { uses }: PlanModel): number {
+  const alone = uses.filter(({ takes }) => takes.length === 1 && takes[0]?.resource === resource);
+  return Math.max(0, ...alone.map(({ netMinor }) => netMinor));
 }
 
 const resourceAt = ({ id }: StockType, at: number) => `${id}.${at}`;
