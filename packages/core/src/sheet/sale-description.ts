@@ -90,9 +90,13 @@ function titleLine(parts: readonly Part[]): SaleLine {
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** What the names in a title were read from: only what is written of the parts. */
 function rest(chief: Part, shaft: Part | undefined): SaleFact[] {
-  const named = (part: Part) =>
-    ["maker", "model", "clubType", "hand", "flex"].map((field) => ofPart(part.id, field));
+  const written = (part: Part) =>
+    ["maker", "model", "clubType", "clubNumber", "hand", "flex"].filter(
+      (field) => (part as Record<string, unknown>)[field] !== undefined,
+    );
+  const named = (part: Part) => written(part).map((field) => ofPart(part.id, field));
   return [...named(chief), ...(shaft && shaft !== chief ? named(shaft) : [])];
 }
 
