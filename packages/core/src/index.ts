@@ -227,6 +227,7 @@ export { type FittedAdjustments, fitAdjustments } from "./worth/fit-adjustments.
 export { type DealQuery, dealJudge, judgeDeal } from "./worth/judge-deal.ts";
 export { type ModelFinder, modelFinder } from "./worth/model-finder.ts";
 export { countingIds, type ListingParts, partsOfListing } from "./worth/parts-of-listing.ts";
+export type { PlanPrices } from "./worth/plan-prices.ts";
 export { type PostageQuote, type PostageRefusal, postageFor } from "./worth/postage-quote.ts";
 export { type PriceBelief, type PricePrior, priceBeliefOf } from "./worth/price-belief.ts";
 export { logNormalPrices, type PriceLaw } from "./worth/price-law.ts";

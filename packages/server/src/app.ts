@@ -24,6 +24,7 @@ import { closeDatabase, openDatabase } from "./store/database.ts";
 import { openTables } from "./store/tables.ts";
 import { openThreadPool } from "./threads/thread-pool.ts";
 import { openCosts } from "./trade/costs.ts";
+import { openJudgements } from "./trade/judgements.ts";
 import { openReadyModels } from "./trade/ready-models.ts";
 import { openTrade } from "./trade/trade.ts";
 import { notingShelf } from "./watch/noting-shelf.ts";
@@ -84,6 +85,8 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const trade = openTrade(tables, costs, models, today);
   const { parts, joints, claims, models: catalogue, evidence, sightings } = tables;
   const stamp = () => tables.stampOf(parts, joints, claims, catalogue, evidence, sightings);
+  const benchStamp = () => tables.stampOf(parts, joints, claims, catalogue, evidence);
+  const judgements = openJudgements(threads);
   const plans = openPlans({ ...world, stamp }, threads);
   const planJobs = openPlanJobs(plans, logFailure);
   const batches = openBatches({ ...world, tables, watchlist }, threads, logFailure);
@@ -96,7 +99,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const sheetDesk = openSheetDesk({ ...world, tables, answers });
   const { settings } = tables;
   const context = { bench, answers, settings, costs, models, trade, today, reference, version };
-  addRoutes(app, { ...context, plans, planJobs, watchlist, batches, sheetDesk });
+  addRoutes(app, { ...context, judgements, benchStamp, plans, planJobs, watchlist, batches, sheetDesk });
   await addPage(app, options.pageFolder);
   batches.goOn();
   return app;

@@ -10,6 +10,7 @@ import type { ReferenceTables } from "../reference-files.ts";
 import type { SheetDesk } from "../sheet/sheet-desk.ts";
 import type { SettingsTable } from "../store/settings.ts";
 import type { Costs } from "../trade/costs.ts";
+import type { Judgements } from "../trade/judgements.ts";
 import type { ReadyModels } from "../trade/ready-models.ts";
 import type { Trade } from "../trade/trade.ts";
 import type { Watchlist } from "../watch/watchlist.ts";
@@ -32,6 +33,9 @@ export interface RouteContext {
   readonly costs: Costs;
   readonly models: ReadyModels;
   readonly trade: Trade;
+  readonly judgements: Judgements;
+  /** Differs after every change of the parts, the joints, the claims, the catalogue or the noted prices. */
+  readonly benchStamp: () => string;
   readonly plans: Plans;
   readonly planJobs: PlanJobs;
   readonly watchlist: Watchlist;

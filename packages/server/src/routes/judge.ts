@@ -27,7 +27,7 @@ const replySchema = z.strictObject({
 export function addJudge(app: App, context: RouteContext): void {
   const schema = { body: bodySchema, response: replies(replySchema) };
   app.post("/api/judge", { schema }, async ({ body }) => {
-    const judged = valueOrThrow(judgeListing(context, body));
+    const judged = valueOrThrow(await judgeListing(context, body));
     return { ...judged, deal: shortDeal(judged.deal) };
   });
 }

@@ -5,10 +5,10 @@ import {
   modelFinder,
   readListing,
   readyCatalogue,
-  rules,
   watchIndex,
 } from "@ferrule/core";
 import type { FoundMatch } from "../watch/kept-hits.ts";
+import { type PricedWorld, pricedWorld } from "./priced-world.ts";
 import type { ThreadPort } from "./thread-port.ts";
 import type { RowsTask } from "./thread-task.ts";
 
@@ -46,7 +46,7 @@ export type RowsMessage = JudgedRow | FailedRow | "more";
 /** Reads, judges and matches listings for a bench that is made ready once, for as long as rows are posted. */
 export async function judgeRows(task: RowsTask, port: ThreadPort): Promise<void> {
   const say = (message: RowsMessage) => port.say(message);
-  const judge = rowJudge(task);
+  const judge = rowJudge(task, await pricedWorld(task.world, await port.solver()));
   say("more");
   for (;;) {
     const rows = (await port.next()) as RowsPost;
@@ -68,9 +68,9 @@ function judged(row: RowToJudge, judge: (row: RowToJudge) => JudgedRow): JudgedR
   }
 }
 
-function rowJudge({ world, watches }: RowsTask): (row: RowToJudge) => JudgedRow {
+function rowJudge({ watches }: RowsTask, world: PricedWorld): (row: RowToJudge) => JudgedRow {
   const ready = readyCatalogue(world.catalogue);
-  const judge = dealJudge({ ...world, rules });
+  const judge = dealJudge(world);
   const match = watchIndex(watches, modelFinder(world.catalogue), world.costs);
   return ({ row, text, listing: corrected, place, roundTripKm }) => {
     const read = readListing(text, ready);

@@ -1,14 +1,15 @@
 import {
+  type LinearSolver,
   type Plan,
   type PlanGround,
   type PlanOptions,
   type PlanWishes,
   planGround,
   planOn,
-  rules,
   type SolveModel,
 } from "@ferrule/core";
 import { LastKept } from "./last-kept.ts";
+import { pricedWorld } from "./priced-world.ts";
 import { solverWithin } from "./solver-within.ts";
 import type { ThreadPort } from "./thread-port.ts";
 import type { PlanWorld } from "./thread-task.ts";
@@ -49,7 +50,7 @@ const others = 4;
 
 /** Makes one plan after another, as they are ordered, and keeps what they rest on for those to come. */
 export async function makePlans(port: ThreadPort): Promise<void> {
-  const grounds = new LastKept<PlanGround>(groundsKept);
+  const grounds = new LastKept<Promise<PlanGround>>(groundsKept);
   for (;;) {
     const order = (await port.next()) as PlanPost;
     if (order === "no-more" || port.shouldStop()) return;
@@ -62,12 +63,16 @@ export async function makePlans(port: ThreadPort): Promise<void> {
 }
 
 /** Makes a plan and says it; on the way every better choice. */
-async function makePlan(order: PlanOrder, grounds: LastKept<PlanGround>, port: ThreadPort): Promise<void> {
+async function makePlan(
+  order: PlanOrder,
+  grounds: LastKept<Promise<PlanGround>>,
+  port: ThreadPort,
+): Promise<void> {
   const { number, wishes, seconds, withNextBest, withProgress } = order;
   const flag = new Int32Array(order.flag);
   const shouldStop = () => Atomics.load(flag, 0) !== 0 || port.shouldStop();
   const solver = await port.solver();
-  const ground = grounds.ask(order.ground, () => groundOf(order));
+  const ground = await grounds.ask(order.ground, () => groundOf(order, solver));
   const solve = solverWithin(solver, seconds, shouldStop);
   const onProgress: PlanOptions["onProgress"] = ({ netMinor, boundMinor }) =>
     say(port, { number, is: "under-way", netMinor, boundMinor });
@@ -83,9 +88,9 @@ async function makePlan(order: PlanOrder, grounds: LastKept<PlanGround>, port: T
   say(port, { number, is: "done", plan: shouldStop() ? { ...plan, nextBest: null } : plan });
 }
 
-function groundOf({ world, wishes, ground }: PlanOrder): PlanGround {
+async function groundOf({ world, wishes, ground }: PlanOrder, solver: LinearSolver): Promise<PlanGround> {
   if (world === null) throw new Error(`a plan was ordered on "${ground}", which is not kept any more`);
-  return planGround({ ...world, wishes, rules });
+  return planGround({ ...(await pricedWorld(world, solver)), wishes });
 }
 
 const say = (port: ThreadPort, message: PlanMessage) => port.say(message);

@@ -3,6 +3,11 @@ import type { PlanInput, Want, Watch } from "@ferrule/core";
 /** What a plan rests on, without the rules: those are code, and the thread has them. */
 export type PlanWorld = Omit<PlanInput, "rules" | "wishes">;
 
+/** Judgements, as many as are posted. */
+export interface JudgementsTask {
+  readonly do: "judgements";
+}
+
 /** Plans, as many as are posted. */
 export interface PlansTask {
   readonly do: "plans";
@@ -21,4 +26,4 @@ export interface RowsTask {
   readonly watches: readonly Watch[];
 }
 
-export type ThreadTask = PlansTask | ValuesTask | RowsTask;
+export type ThreadTask = JudgementsTask | PlansTask | ValuesTask | RowsTask;

@@ -1,6 +1,7 @@
 import { parentPort } from "node:worker_threads";
 import type { LinearSolver } from "@ferrule/core";
 import { loadHighsSolver } from "../plan/highs-solver.ts";
+import { judgeListings } from "./judge-listings.ts";
 import { judgeRows } from "./judge-rows.ts";
 import { makePlans } from "./make-plans.ts";
 import type { FromThread, ToThread } from "./thread-pool.ts";
@@ -66,6 +67,7 @@ async function work(task: ThreadTask, port: ThreadPort): Promise<void> {
 
 function doTask(task: ThreadTask, port: ThreadPort): Promise<void> {
   if (task.do === "plans") return makePlans(port);
+  if (task.do === "judgements") return judgeListings(port);
   return task.do === "values" ? valueWants(task, port) : judgeRows(task, port);
 }
 

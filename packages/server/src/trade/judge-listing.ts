@@ -1,6 +1,7 @@
 import { isDeepStrictEqual } from "node:util";
 import {
   type Deal,
+  type DealQuery,
   judgeDeal,
   type Listing,
   type ReadyCatalogue,
@@ -10,7 +11,14 @@ import {
 } from "@ferrule/core";
 import type { Bench } from "../bench/bench.ts";
 import { done, type Outcome, problem } from "../errors.ts";
-import { givenBench, type WorldRequest, type WorldTools, worldOf } from "./world.ts";
+import type { Judgements } from "./judgements.ts";
+import { givenBench, type World, type WorldRequest, type WorldTools, worldOf } from "./world.ts";
+
+export interface JudgeTools extends WorldTools {
+  readonly judgements: Judgements;
+  /** Differs after every change of the parts, the joints, the claims, the catalogue or the noted prices. */
+  readonly benchStamp: () => string;
+}
 
 export interface JudgeRequest extends WorldRequest {
   readonly text?: string;
@@ -39,7 +47,7 @@ interface Heard {
 }
 
 /** What a listing is worth to the stored bench, or to one that is given; a listing judged for the stored bench goes into the log. */
-export function judgeListing(tools: WorldTools, request: JudgeRequest): Outcome<Judged> {
+export async function judgeListing(tools: JudgeTools, request: JudgeRequest): Promise<Outcome<Judged>> {
   const today = request.today ?? tools.today();
   const heard = hear(tools, request);
   if (!heard.ok) return heard;
@@ -47,17 +55,30 @@ export function judgeListing(tools: WorldTools, request: JudgeRequest): Outcome<
   if (!world.ok) return world;
   const { listing, sighting } = heard.value;
   const roundTripKm = request.roundTripKm ?? sighting?.roundTripKm;
-  const deal = judgeDeal({
-    ...world.value,
-    listing,
-    rules,
-    // The listing does not count among what turns up besides it, however often it is judged.
-    sightings: world.value.sightings.filter(({ id }) => id !== sighting?.id),
-    ...(roundTripKm === undefined ? {} : { roundTripKm }),
-  });
+  // The listing does not count among what turns up besides it, however often it is judged.
+  const sightings = world.value.sightings.filter(({ id }) => id !== sighting?.id);
+  const query = { listing, ...(roundTripKm === undefined ? {} : { roundTripKm }) };
+  const deal = await dealOf(tools, request, { ...world.value, sightings }, query);
   if (!isLogged(request)) return done({ deal, listing, sighting: null });
-  const logged = log(tools.bench, heard.value, request, deal, today);
+  // Somebody may have had the same words judged meanwhile.
+  const again = sighting ?? (request.text === undefined ? undefined : sameWords(tools.bench, request.text));
+  const known = again ? { ...heard.value, sighting: again } : heard.value;
+  const logged = log(tools.bench, known, request, deal, today);
   return logged.ok ? done({ deal, listing, sighting: logged.value }) : logged;
+}
+
+/** For the stored bench by what parts are worth to the whole of it; for one that comes with the request, part by part. */
+function dealOf(
+  tools: JudgeTools,
+  request: JudgeRequest,
+  world: World,
+  query: DealQuery,
+): Deal | Promise<Deal> {
+  const { parts, joints, claims, goal, catalogue, evidence, sightings, costs } = request;
+  const given = [parts, joints, claims, goal, catalogue, evidence, sightings, costs];
+  if (given.some((each) => each !== undefined)) return judgeDeal({ ...world, ...query, rules });
+  const priced = JSON.stringify([tools.benchStamp(), world.bench.goal, world.costs, world.today]);
+  return tools.judgements.judge(priced, world, query);
 }
 
 function hear(tools: WorldTools, request: JudgeRequest): Outcome<Heard> {
