@@ -190,6 +190,8 @@ export class FerruleApp extends LitElement {
         return html`<ferrule-costs-view class="view"></ferrule-costs-view>`;
       case "models":
         return html`<ferrule-models-view class="view"></ferrule-models-view>`;
+      case "together":
+        return html`<ferrule-together-view class="view"></ferrule-together-view>`;
       case "nowhere":
         return html`<div class="view stack"><h1 tabindex="-1">There is no such page</h1><a class="button" href="/">Back to the bench</a></div>`;
     }

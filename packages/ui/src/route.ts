@@ -34,6 +34,7 @@ const simple = [
   "prices",
   "costs",
   "models",
+  "together",
 ] as const;
 type SimpleView = (typeof simple)[number];
 

@@ -12,6 +12,7 @@ const places: readonly Place[] = [
 ];
 
 const morePlaces: readonly Place[] = [
+  ["/together", "What goes with what"],
   ["/questions", "Questions"],
   ["/claims", "Fit claims"],
   ["/prices", "Prices"],

@@ -17,6 +17,9 @@ export class MoneyDrawing extends MeasuredDrawing {
   static override styles = [
     drawingStyles,
     css`
+      svg {
+        max-width: 900px;
+      }
       .in {
         fill: none;
         stroke: currentColor;

@@ -140,7 +140,7 @@ export class SwingWeightDrawing extends MeasuredDrawing {
   }
 
   #lengthTicks(x: Scale, widthPx: number): readonly { valueIn: number; text: string }[] {
-    const count = Math.max(3, Math.floor(widthPx / 110));
+    const count = Math.max(4, Math.floor(widthPx / 80));
     const [low = 0, high = 0] = x.domain();
     if (this.unit === "in")
       return inchTicks(low, high, count).map((valueIn) => ({ valueIn, text: fractionText(valueIn) }));

@@ -48,6 +48,7 @@ export class BenchView extends LitElement {
             <section class="ticket answers" aria-labelledby="answers">
               <h2 id="answers">What it makes</h2>
               ${this.renderSkill(bench.goal.skill ?? "screw")}
+              <p class="small"><a href="/together">What goes with what, as a picture</a></p>
               ${whenReady(this.#answer.state, "the answers", (answer) => this.renderAnswer(answer, context))}
             </section>
             <ferrule-part-list .context=${context}></ferrule-part-list>

@@ -15,6 +15,7 @@ const loaders: Readonly<Partial<Record<Route["view"], () => Promise<unknown>>>> 
   advert: () => import("./advert-view.ts"),
   prices: () => import("./prices-view.ts"),
   costs: () => import("./costs-view.ts"),
+  together: () => import("./together-view.ts"),
   models: () => import("./models-view.ts"),
 };
 
