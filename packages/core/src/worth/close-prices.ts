@@ -2,16 +2,20 @@ import { roundMinor } from "../money.ts";
 import { type Closeness, closenessOf } from "./closeness.ts";
 import type { Subject } from "./evidence.ts";
 import type { Loading } from "./mixed-model.ts";
+import { factorBits } from "./price-factors.ts";
 import type { NextPrice, PriceModel } from "./price-model.ts";
 import type { EvidenceWeight } from "./resale.ts";
 
-/** A noted price as what bears on others: what its effects come to but for its model's, and what they are called. */
+/** A noted price as what bears on others: what its effects come to but for its model's, and which factors are in it. */
 export interface BearingPrice {
   readonly price: PriceModel["prices"][number];
   readonly at: number;
   readonly known: number;
-  readonly names: ReadonlySet<string>;
+  readonly factors: number;
 }
+
+/** By the kind of thing. */
+export type BearingPrices = ReadonlyMap<Subject["kind"], readonly BearingPrice[]>;
 
 export interface ClosePrice {
   readonly bearing: BearingPrice;
@@ -29,30 +33,31 @@ function knownEffects({ design, learnt }: PriceModel, loadings: readonly Loading
   }, 0);
 }
 
-export function bearingPrices(model: PriceModel): BearingPrice[] {
-  return model.prices.map((price, at) => ({
-    ...{ price, at, known: knownEffects(model, price.loadings) },
-    names: new Set(price.loadings.map(({ effect }) => effect.name)),
-  }));
+/** The prices in the currency of the bench. */
+export function bearingPrices(model: PriceModel, currency: string): BearingPrices {
+  const byKind = new Map<Subject["kind"], BearingPrice[]>();
+  for (const [at, price] of model.prices.entries()) {
+    if (price.currency !== currency) continue;
+    const { loadings, row } = price;
+    const bearing = { price, at, known: knownEffects(model, loadings), factors: factorBits(loadings) };
+    const ofKind = byKind.get(row.kind);
+    if (ofKind) ofKind.push(bearing);
+    else byKind.set(row.kind, [bearing]);
+  }
+  return byKind;
 }
 
 /** Those that bear on the thing. A club says something of its head and a head of its club, though less than its like. */
-export function closePrices(
-  prices: readonly BearingPrice[],
-  subject: Subject,
-  currency: string,
-): ClosePrice[] {
-  const sibling = siblingOf(subject);
+export function closePrices(prices: BearingPrices, subject: Subject): ClosePrice[] {
   const close: ClosePrice[] = [];
-  for (const bearing of prices) {
-    const { row } = bearing.price;
-    const asked = row.kind === subject.kind ? subject : row.kind === sibling?.kind ? sibling : null;
-    if (asked === null || bearing.price.currency !== currency) continue;
-    const closeness = closenessOf(asked, row);
-    if (closeness === null) continue;
-    const isOfKind = asked === subject;
-    close.push({ bearing, closeness: isOfKind ? closeness : "same-class", isOfKind });
+  for (const bearing of prices.get(subject.kind) ?? []) {
+    const closeness = closenessOf(subject, bearing.price.row);
+    if (closeness !== null) close.push({ bearing, closeness, isOfKind: true });
   }
+  const sibling = siblingOf(subject);
+  for (const bearing of (sibling && prices.get(sibling.kind)) ?? [])
+    if (closenessOf(sibling as Subject, bearing.price.row) !== null)
+      close.push({ bearing, closeness: "same-class", isOfKind: false });
   return close;
 }
 

@@ -1,12 +1,12 @@
 import { convertMinor, roundMinor } from "../money.ts";
-import { type AdjustmentName, monthOf } from "./adjusted-price.ts";
+import { monthOf } from "./adjusted-price.ts";
 import { basisOf, bearingPrices, type ClosePrice, closePrices } from "./close-prices.ts";
 import { closenessOf } from "./closeness.ts";
 import type { CostSettings } from "./cost-settings.ts";
 import { daysEstimator } from "./days-to-sell.ts";
 import type { Evidence, Subject } from "./evidence.ts";
 import { adjustmentsOf, type FittedAdjustments } from "./fit-adjustments.ts";
-import { factorEffect } from "./price-effects.ts";
+import { factorBits, factorsIn } from "./price-factors.ts";
 import { fitPrices, type NextPrice, type NotedPrice, nextPrice } from "./price-model.ts";
 import type { AppliedAdjustment, Resale } from "./resale.ts";
 import { resaleQuestion } from "./resale-question.ts";
@@ -46,8 +46,6 @@ function interval({ middle, halfWidth, effectiveCount }: NextPrice) {
   };
 }
 
-const factorNames = ["asNew", "askedOverSold", "fair", "noCover", "noWrench", "poor"] as const;
-
 /** The factors of the settings in which some close price differs from the thing. */
 function applied(
   { adjustments, fittedFrom }: FittedAdjustments,
@@ -55,18 +53,17 @@ function applied(
   close: readonly ClosePrice[],
   today: string,
 ): AppliedAdjustment[] {
-  const mine = new Set(next.loadings.map(({ effect }) => effect.name));
-  const differs = (name: string) => close.some(({ bearing }) => bearing.names.has(name) !== mine.has(name));
-  const month = monthOf(today);
-  const one = (name: AdjustmentName): AppliedAdjustment =>
-    name === "season"
-      ? { name, factor: adjustments.season[month] ?? 1, fittedFrom: fittedFrom.season[month] ?? 0 }
-      : { name, factor: adjustments[name], fittedFrom: fittedFrom[name] };
+  const mine = factorBits(next.loadings);
+  const differing = close.reduce((found, { bearing }) => found | (bearing.factors ^ mine), 0);
   const isSeasonal = adjustments.season.some((factor) => factor !== 1);
-  return [
-    ...factorNames.filter((name) => differs(factorEffect(name))),
-    ...(isSeasonal && differs(factorEffect("season", month)) ? (["season"] as const) : []),
-  ].map(one);
+  const month = monthOf(today);
+  return factorsIn(differing)
+    .filter((name) => name !== "season" || isSeasonal)
+    .map((name) =>
+      name === "season"
+        ? { name, factor: adjustments.season[month] ?? 1, fittedFrom: fittedFrom.season[month] ?? 0 }
+        : { name, factor: adjustments[name], fittedFrom: fittedFrom[name] },
+    );
 }
 
 /**
@@ -81,10 +78,10 @@ export function resaleEstimator(
   const prices = converted(evidence, settings);
   const model = fitPrices(prices, settings.adjustments, today);
   const fitted = adjustmentsOf(model);
-  const bearing = bearingPrices(model);
+  const bearing = bearingPrices(model, currency);
   const daysToSell = daysEstimator(evidence, today);
   return (subject) => {
-    const close = closePrices(bearing, subject, currency);
+    const close = closePrices(bearing, subject);
     if (!close.some(({ isOfKind }) => isOfKind))
       return { known: false, question: resaleQuestion(subject, leftOut(subject, prices, currency)) };
     const next = nextPrice(model, subject, currency, today);

@@ -1,7 +1,7 @@
 import type { AdjustmentName } from "./adjusted-price.ts";
 import type { Adjustments } from "./cost-settings.ts";
 import type { Evidence } from "./evidence.ts";
-import { factorEffect } from "./price-effects.ts";
+import { factorEffect, factorNames } from "./price-factors.ts";
 import { fitPrices, type PriceModel } from "./price-model.ts";
 
 type FactorName = Exclude<AdjustmentName, "season">;
@@ -14,8 +14,6 @@ export interface FittedAdjustments {
     readonly season: readonly number[];
   };
 }
-
-const factorNames = ["askedOverSold", "asNew", "fair", "poor", "noCover", "noWrench"] as const;
 
 function fittedLog({ design, learnt }: PriceModel, name: string): number {
   const column = design.columns.get(name);

@@ -1,4 +1,4 @@
-import { type Design, type Solution, solveMixedModel, sumOfEffects } from "./mixed-model.ts";
+import { type Design, mixedModelSolver, type Solution, sumOfEffects } from "./mixed-model.ts";
 
 /** What is a value's own, beside its effects. */
 export interface OwnNoise {
@@ -28,7 +28,7 @@ interface Seen {
 }
 
 /** Each turn brings the factors nearer, the first ones most. */
-const turns = 6;
+const turns = 5;
 
 /**
  * Learns how wide each spread is together with the effects, by expectation and maximisation (A. Gelman et al., Bayesian Data
@@ -37,10 +37,11 @@ const turns = 6;
  */
 export function learnSpreads(design: Design, noise: readonly OwnNoise[], priorDegrees: number): Learnt {
   let factors: ReadonlyMap<string, number> = new Map();
-  let learnt = solved(design, noise, factors, priorDegrees);
+  const solve = mixedModelSolver(design);
+  let learnt = solved(design, solve, noise, factors, priorDegrees);
   for (let turn = 1; turn < turns; turn += 1) {
     factors = learnt.next;
-    learnt = solved(design, noise, factors, priorDegrees);
+    learnt = solved(design, solve, noise, factors, priorDegrees);
   }
   const { next: _, ...last } = learnt;
   return last;
@@ -48,6 +49,7 @@ export function learnSpreads(design: Design, noise: readonly OwnNoise[], priorDe
 
 function solved(
   design: Design,
+  solve: ReturnType<typeof mixedModelSolver>,
   noise: readonly OwnNoise[],
   factors: ReadonlyMap<string, number>,
   priorDegrees: number,
@@ -57,7 +59,7 @@ function solved(
   const effectVariances = design.effects.map(({ spread, variance }) =>
     variance === null ? null : factor(spread) * variance,
   );
-  const solution = solveMixedModel(design, rowVariances, effectVariances);
+  const solution = solve(rowVariances, effectVariances);
   const seen = new Map<string, Seen>();
   seeEffects(seen, design, solution, effectVariances);
   seeNoise(seen, design, solution, noise, rowVariances);

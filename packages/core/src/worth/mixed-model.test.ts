@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { learnSpreads } from "./learn-spreads.ts";
-import { designOf, type Effect, type Loading, solveMixedModel } from "./mixed-model.ts";
+import { designOf, type Effect, type Loading, mixedModelSolver } from "./mixed-model.ts";
 import { predictSum } from "./predict-sum.ts";
 import { normalFrom, parkMiller } from "./resale.test-kit.ts";
 
@@ -83,10 +83,10 @@ function byWholeCovariance() {
   };
 }
 
-describe("solveMixedModel", () => {
+describe("mixedModelSolver", () => {
   const design = designOf(values);
   const effectVariances = design.effects.map(({ variance }) => variance);
-  const solution = solveMixedModel(design, variances, effectVariances);
+  const solution = mixedModelSolver(design)(variances, effectVariances);
   const learnt = {
     ...{ solution, rowVariances: variances, effectVariances },
     ...{ factors: new Map<string, number>(), degrees: new Map<string, number>() },
@@ -106,7 +106,7 @@ describe("solveMixedModel", () => {
     const again = designOf(moved);
     const after = predictSum(
       again,
-      { ...learnt, solution: solveMixedModel(again, variances, effectVariances) },
+      { ...learnt, solution: mixedModelSolver(again)(variances, effectVariances) },
       asked,
     );
     expect(after.mean - mean).toBeCloseTo(weights[5]!, 9);

@@ -4,6 +4,7 @@ import type { Adjustments } from "./cost-settings.ts";
 import type { Evidence, Subject } from "./evidence.ts";
 import type { Effect, Loading } from "./mixed-model.ts";
 import type { ModelYears } from "./model-years.ts";
+import { factorEffect } from "./price-factors.ts";
 import { resalePrior as prior } from "./resale-prior.ts";
 
 /** Which factors a price may move, and the years of models. */
@@ -33,10 +34,6 @@ const one = (name: string, mean: number, spread: number): Loading => ({
 });
 
 const marketMatters = (subject: Subject) => subject.kind === "head" || subject.kind === "club";
-
-/** The name of a factor of the settings among the effects. */
-export const factorEffect = (name: AdjustmentName, month = 0) =>
-  name === "season" ? `season ${month}` : name;
 
 function factorOf(name: Exclude<AdjustmentName, "season">, { adjustments }: EffectSettings): Effect {
   const spread = name === "askedOverSold" ? prior.askedFactorSpread : prior.factorSpread;
@@ -101,18 +98,15 @@ function ofMake(subject: Subject): Loading[] {
   const market = marketOf(subject);
   const { hand, flex, clubNumber, adapter, adapterFamily, kind } = subject;
   const isShaft = kind === "shaft";
-  const hasFlex = isShaft || kind === "club";
-  return [
-    ...(hand === "left" ? [one(`left hand ${market}`, 0, prior.leftHandSpread)] : []),
-    ...(hasFlex && flex ? [one(`flex ${market} ${flex}`, 0, prior.flexSpread)] : []),
-    ...(marketMatters(subject) && clubNumber
-      ? [one(`number ${subject.clubType} ${clubNumber.trim().toUpperCase()}`, 0, prior.numberSpread)]
-      : []),
-    ...(isShaft && adapter === "none" ? ofBare(typeOf(subject)) : []),
-    ...(isShaft && adapter === "fitted" && adapterFamily
-      ? [one(`on a shaft ${adapterFamily}`, 0, prior.familySpread)]
-      : []),
-  ];
+  const made: Loading[] = [];
+  if (hand === "left") made.push(one(`left hand ${market}`, 0, prior.leftHandSpread));
+  if (flex && (isShaft || kind === "club")) made.push(one(`flex ${market} ${flex}`, 0, prior.flexSpread));
+  if (clubNumber && marketMatters(subject))
+    made.push(one(`number ${subject.clubType} ${clubNumber.trim().toUpperCase()}`, 0, prior.numberSpread));
+  if (isShaft && adapter === "none") made.push(...ofBare(typeOf(subject)));
+  if (isShaft && adapter === "fitted" && adapterFamily)
+    made.push(one(`on a shaft ${adapterFamily}`, 0, prior.familySpread));
+  return made;
 }
 
 function ofBare(type: string | undefined): Loading[] {
@@ -129,13 +123,17 @@ function ofCondition(subject: Subject, settings: EffectSettings): Loading[] {
 const extras = ["cover", "wrench"] as const;
 
 function ofExtras(subject: Subject, settings: EffectSettings): Loading[] {
-  return extras
-    .filter((extra) => extrasMatter(subject, extra))
-    .flatMap((extra) => {
-      if (subject[extra] === undefined) return [one(`${extra} unknown`, 0, prior.unknownExtraSpread)];
-      const name = extra === "cover" ? "noCover" : "noWrench";
-      return subject[extra] ? [] : [{ effect: factorOf(name, settings), times: 1 }];
-    });
+  const missing: Loading[] = [];
+  for (const extra of extras) {
+    if (subject[extra] === true || !extrasMatter(subject, extra)) continue;
+    const name = extra === "cover" ? "noCover" : "noWrench";
+    missing.push(
+      subject[extra] === undefined
+        ? one(`${extra} unknown`, 0, prior.unknownExtraSpread)
+        : { effect: factorOf(name, settings), times: 1 },
+    );
+  }
+  return missing;
 }
 
 function ofOccasion(subject: Subject, { what, on }: Occasion, settings: EffectSettings): Loading[] {
@@ -156,18 +154,19 @@ function ofOccasion(subject: Subject, { what, on }: Occasion, settings: EffectSe
 function unknownOf(subject: Subject): number {
   const { kind, hand, flex, adapter, condition } = subject;
   const isMade = marketMatters(subject);
-  const spreads = [
-    ...(modelKey(subject) === undefined ? [Math.sqrt(modelVariance)] : []),
-    ...(isMade && typeOf(subject) === undefined ? [prior.typeSpread] : []),
-    ...(isMade && hand === undefined ? [prior.unknownHandSpread] : []),
-    ...((kind === "shaft" || kind === "club") && flex === undefined ? [prior.unknownFlexSpread] : []),
-    ...(kind === "shaft" && adapter === undefined ? [prior.unknownAdapterSpread] : []),
-    ...(condition === undefined ? [prior.unknownConditionSpread] : []),
-    ...extras
-      .filter((extra) => extrasMatter(subject, extra) && subject[extra] === undefined)
-      .map(() => prior.unknownExtraSpread),
-  ];
-  return spreads.reduce((sum, spread) => sum + spread ** 2, 0);
+  const isShaft = kind === "shaft";
+  let variance = modelKey(subject) === undefined ? modelVariance : 0;
+  const add = (isUnknown: boolean, spread: number) => {
+    if (isUnknown) variance += spread ** 2;
+  };
+  add((isMade || isShaft) && typeOf(subject) === undefined, prior.typeSpread);
+  add(isMade && hand === undefined, prior.unknownHandSpread);
+  add((isShaft || kind === "club") && flex === undefined, prior.unknownFlexSpread);
+  add(isShaft && adapter === undefined, prior.unknownAdapterSpread);
+  add(condition === undefined, prior.unknownConditionSpread);
+  for (const extra of extras)
+    add(subject[extra] === undefined && extrasMatter(subject, extra), prior.unknownExtraSpread);
+  return variance;
 }
 
 /** The logarithm of a price as a sum: each effect named, with what is taken for granted about it. */
