@@ -36,8 +36,8 @@ export function planActions(choice: PlanChoice, setup: PlanSetup): { actions: Pl
 
 const plainAction = { parts: [], sightings: [], work: [], waitsFor: null } as const;
 
-function fetches(bought: ReadonlySet<string>, { model, offers }: PlanSetup): PlanAction[] {
-  return model.trips.flatMap(({ id, moneyMinor, minutes, timeMinor }) => {
+function fetches(bought: ReadonlySet<string>, { trips, offers }: PlanSetup): PlanAction[] {
+  return trips.flatMap(({ id, moneyMinor, minutes, timeMinor }) => {
     const here = offers.filter((offer) => bought.has(offer.id) && offer.trip?.id === id);
     if (here.length === 0) return [];
     return [

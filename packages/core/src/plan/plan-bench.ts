@@ -4,12 +4,12 @@ import type { MeaningfulUse } from "./meaningful-use.ts";
 import { titleOfOffer } from "./offers.ts";
 import { planActions } from "./plan-actions.ts";
 import type { PlanInput, PlanWishes } from "./plan-input.ts";
-import type { Bundle, PlanModel, PlanSolution } from "./plan-model.ts";
-import type { Plan, PlanBinding } from "./plan-result.ts";
+import type { Bundle, PlanChoice, PlanModel, PlanSolution } from "./plan-model.ts";
+import type { Plan, PlanAction, PlanBinding } from "./plan-result.ts";
 import { type PlanGround, type PlanSetup, planGround, setupWithin } from "./plan-setup.ts";
 
-/** Whatever solves a plan's model: here, in a worker, or by brute force in a test. */
-export type SolveModel = (model: PlanModel) => Promise<PlanSolution>;
+/** Whatever solves a plan's model, from a choice that is known to be good where there is one: here, in a thread, or by trying. */
+export type SolveModel = (model: PlanModel, start?: PlanChoice) => Promise<PlanSolution>;
 
 /**
  * What to do with the whole bench and everything on offer: what to buy, build, sell and keep waiting, within the user's
@@ -33,14 +33,15 @@ export async function planOn(
   const setup = setupWithin(ground, wishes);
   const solution = await solve(setup.lean);
   const { actions, kept } = planActions(solution.choice, setup);
+  const netMinor = netOf(actions);
   return {
     actions,
     kept,
     currency: ground.context.costs.currency,
-    netMinor: solution.netMinor,
+    netMinor,
     outlayMinor: actions.reduce((sum, { outlayMinor }) => sum + outlayMinor, 0),
     minutes: actions.reduce((sum, { minutes }) => sum + minutes, 0),
-    boundMinor: solution.boundMinor,
+    boundMinor: netMinor + solution.boundMinor - solution.netMinor,
     gap: solution.gap,
     stopped: solution.stopped,
     binding: solution.binding.flatMap((each) => bindingOf(each, setup) ?? []).slice(0, bindingsShown),
@@ -48,6 +49,8 @@ export async function planOn(
     nextBest: withNextBest ? await nextBest(solution, setup, solve) : null,
   };
 }
+
+const netOf = (actions: readonly PlanAction[]) => actions.reduce((sum, action) => sum + action.netMinor, 0);
 
 /** What binds most comes first; more than a few tell nothing. */
 const bindingsShown = 8;
@@ -84,6 +87,7 @@ async function nextBest(
   solve: SolveModel,
 ): Promise<Plan["nextBest"]> {
   let best: Plan["nextBest"] = null;
+  let bestMinor = Number.NEGATIVE_INFINITY;
   for (const { title, isPartOf } of decisionsOf(solution, setup)) {
     const { uses, bundles } = setup.model;
     const other = await solve({
@@ -91,8 +95,10 @@ async function nextBest(
       uses: uses.filter(({ id }) => !isPartOf(id)),
       bundles: bundles.filter(({ id }) => !isPartOf(id)),
     });
-    if (best && best.netMinor >= other.netMinor) continue;
-    best = { netMinor: other.netMinor, without: title, actions: planActions(other.choice, setup).actions };
+    if (bestMinor >= other.netMinor) continue;
+    const { actions } = planActions(other.choice, setup);
+    bestMinor = other.netMinor;
+    best = { netMinor: netOf(actions), without: title, actions };
   }
   return best;
 }

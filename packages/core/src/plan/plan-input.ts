@@ -18,7 +18,10 @@ export interface PlanWishes {
   readonly mostOfType: Readonly<Partial<Record<ClubType, number>>>;
   /** Whether own hours count at the user's rate, or for nothing. */
   readonly hours: "at-own-rate" | "for-nothing";
-  /** Leave out whatever brings less for an hour; null to take everything that brings something. */
+  /**
+   * Leave out whatever brings less for an hour, with what has to be bought and driven for it, before the hour itself is
+   * counted; null to take everything that brings something.
+   */
   readonly leastPerHourMinor: number | null;
 }
 

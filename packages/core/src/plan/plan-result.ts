@@ -30,7 +30,10 @@ export interface Plan {
   readonly netMinor: number;
   readonly outlayMinor: number;
   readonly minutes: number;
-  /** No plan brings more than this; the gap is how far from it the plan can be, as a share. */
+  /**
+   * No plan brings more than this; the gap is how far from it the plan can be, as a share. Where an hour has to bring so much,
+   * both are of what plans bring over that.
+   */
   readonly boundMinor: number;
   readonly gap: number;
   readonly stopped: boolean;

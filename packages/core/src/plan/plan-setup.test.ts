@@ -187,20 +187,28 @@ describe("what can be done with what is offered", () => {
     expect(together?.netMinor).toBeGreaterThanOrEqual(alone?.netMinor ?? Number.POSITIVE_INFINITY);
   });
 
-  it("leaves out what brings too little for an hour, own time not counted twice", () => {
-    // A head at 50 less a tenth and packaging of 1 is 44 in 10 minutes: 264 an hour.
-    const least = (leastPerHourMinor: number, hours: "at-own-rate" | "for-nothing" = "at-own-rate") =>
-      idsOf(
-        planSetup(
-          input({
-            bench: { parts: [part("H1", "head")] },
-            wishes: { ...input().wishes, leastPerHourMinor, hours },
-          }),
-        ),
-      );
-    for (const hours of ["at-own-rate", "for-nothing"] as const) {
-      expect(least(26_399, hours)).toEqual(["sell H1"]);
-      expect(least(26_401, hours)).toEqual([]);
-    }
-  });
+  it.each(["at-own-rate", "for-nothing"] as const)(
+    "is worth its hours or nothing where an hour has to bring so much, the price of what is bought counted (%s)",
+    (hours) => {
+      // A head at 50 less a tenth and packaging of 1 is 44 in 10 minutes: 264 an hour; bought for 20, it is 24: 144 an hour.
+      const alone = { bench: { parts: [part("H1", "head")] } };
+      const bought = { bench: { parts: [] }, sightings };
+      const brings = (given: Partial<PlanInput>, leastPerHourMinor: number | null) => {
+        const { model } = planSetup(
+          input({ ...given, wishes: { ...input().wishes, leastPerHourMinor, hours } }),
+        );
+        const best = Math.max(...model.uses.map(({ netMinor }) => netMinor));
+        return best - (model.bundles[0]?.priceMinor ?? 0);
+      };
+      const [own, sale] = [brings(alone, null), hours === "for-nothing" ? 4400 : 4200];
+      expect(Math.abs(own - sale)).toBeLessThan(20);
+      const gross = own + (sale === 4200 ? 200 : 0);
+      expect(brings(alone, 6 * gross - 60)).toBe(10);
+      expect(brings(alone, 6 * gross + 60)).toBe(-10);
+      expect(brings(bought, 6 * (gross - 2000) - 60)).toBe(10);
+      expect(brings(bought, 6 * (gross - 2000) + 60)).toBe(-10);
+      // An hour that costs as much already brings that anyway.
+      expect(brings(alone, 100)).toBe(hours === "for-nothing" ? own - 17 : own);
+    },
+  );
 });

@@ -3,6 +3,7 @@ import { type ReadyBench, readyBench, skillByDefault } from "../resolve/ready-be
 import { type DealContext, dealContext } from "../worth/deal-context.ts";
 import { unsoldBench } from "../worth/unsold-bench.ts";
 import { clubsToBuild, usesOfClubs } from "./build-uses.ts";
+import { dearerHours } from "./dearer-hours.ts";
 import { keepUses } from "./keep-uses.ts";
 import { leanModel } from "./lean-model.ts";
 import { mayWait } from "./may-wait.ts";
@@ -27,6 +28,7 @@ export interface PlanGround {
   readonly ready: ReadyBench;
   readonly context: DealContext;
   readonly partings: readonly Parting[];
+  readonly trips: readonly PlanTrip[];
   /** By the number of a wanted thing: the resources it would add to. */
   readonly wanted: ReadonlyMap<number, readonly string[]>;
   /** What there is, what can be done and what can be bought; of limits those alone that the user has no say in. */
@@ -75,46 +77,48 @@ export function planGround(
   const sells = sellUses(types, context, roles, partings);
   const waits = waitsOf(input, withWaits);
   const uses = [...builds, ...sells, ...asOfferedUses(things, context, roles), ...waits.uses];
+  const trips = tripsOf(offers);
   const model: PlanModel = {
     resources: [...types.flatMap(resourcesOfType), ...freedResources(partings)],
     uses: uses.map(modelUse),
     bundles: [...offers.map((offer) => bundleOf(offer, types)), ...partingBundles(partings)],
-    trips: tripsOf(offers),
+    trips,
     limits: { budgetMinor: null, minutes: null, mostOfKind: waits.mostOfKind },
   };
   return {
-    ...{ types, uses, offers, leftOut, ready, context, partings, model, lean: leanModel(model) },
+    ...{ types, uses, offers, leftOut, ready, context, partings, trips, model, lean: leanModel(model) },
     wanted: new Map(wanted.map((_, at) => [at, resourcesOf(wantedBundle(at), types)])),
   };
 
   function waitsOf({ prices }: PlanInput, isWanted: boolean): Waits {
     if (!isWanted) return noWaits;
-    if (prices) return { ...noWaits, uses: keepUses(types, context, roles, prices) };
+    if (prices) return { ...noWaits, uses: keepUses(types, desk, prices) };
     return waitUses(types.filter(mayWait(types, [...builds, ...sells], offers)), desk);
   }
 }
 
 const noWaits: Waits = { uses: [], mostOfKind: {} };
 
-/** The same under limits. How hours count is not among them: that is another ground. */
+/**
+ * The same under limits. How hours count is not among them: that is another ground. Where an hour has to bring more than it
+ * costs, the model counts it at that; what its uses bring stays as it is.
+ */
 export function setupWithin(ground: PlanGround, wishes: PlanWishes): PlanSetup {
-  const { model, context } = ground;
-  const enough = new Set(
-    ground.uses.flatMap((use) => (earnsEnough(use, wishes, context.costs) ? use.id : [])),
-  );
+  const { model, lean, context } = ground;
   const limits = {
     budgetMinor: wishes.budgetMinor,
     minutes: wishes.minutes,
     mostOfKind: { ...(wishes.mostOfType as Record<string, number>), ...model.limits.mostOfKind },
   };
-  const within = { ...model, uses: model.uses.filter(({ id }) => enough.has(id)), limits };
+  const morePerHourMinor = (wishes.leastPerHourMinor ?? 0) - context.costs.hourValueMinor;
+  const within = dearerHours({ ...model, limits }, morePerHourMinor);
   return {
     ...ground,
     wishes,
-    uses: new Map(ground.uses.flatMap((use) => (enough.has(use.id) ? [[use.id, use]] : []))),
+    uses: new Map(ground.uses.map((use) => [use.id, use])),
     model: within,
-    // What outdid a use may be among those that bring too little for an hour.
-    lean: wishes.leastPerHourMinor === null ? { ...ground.lean, limits } : within,
+    // By a minor unit that rounding takes, what was outdone may be as good with dearer hours.
+    lean: morePerHourMinor > 0 ? within : { ...lean, limits },
   };
 }
 
@@ -161,17 +165,6 @@ const resourcesOf = (bundle: string, types: readonly StockType[]) =>
 
 const onBench = (instances: StockType["instances"]) =>
   instances.filter(({ bundle }) => bundle === undefined).length;
-
-/** What a use brings for an hour, its own time not taken off. What is bought for it is not in it: no use has that alone. */
-function earnsEnough(
-  { netMinor, minutes }: MeaningfulUse,
-  wishes: PlanWishes,
-  costs: PlanInput["costs"],
-): boolean {
-  if (wishes.leastPerHourMinor === null || minutes === 0) return true;
-  const hours = minutes / 60;
-  return netMinor + hours * costs.hourValueMinor >= wishes.leastPerHourMinor * hours;
-}
 
 function bundleOf({ id, priceMinor, trip }: Offer, types: readonly StockType[]) {
   const gives: Share[] = types.flatMap((type) => {

@@ -63,7 +63,10 @@ export function planNextBest(
   if (!nextBest)
     return html`<p class="soft">There is no other: the plan takes no decision that could be left out.</p>`;
   const { added, dropped } = actionChanges(actions, nextBest.actions);
-  return html`<p>Without <strong>${nextBest.without}</strong> it would bring ${moneyText(nextBest.netMinor, currency)}, ${moneyText(netMinor - nextBest.netMinor, currency)} less.</p>
+  const lessMinor = netMinor - nextBest.netMinor;
+  // It can bring more where an hour has to bring so much, and it takes too many.
+  const than = `${moneyText(Math.abs(lessMinor), currency)} ${lessMinor < 0 ? "more, in hours that bring too little" : "less"}`;
+  return html`<p>Without <strong>${nextBest.without}</strong> it would bring ${moneyText(nextBest.netMinor, currency)}, ${than}.</p>
     ${changeList("Instead of", dropped, currency, parts)}${changeList("It would", added, currency, parts)}`;
 }
 
