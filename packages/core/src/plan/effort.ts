@@ -5,6 +5,8 @@ import type { PlanSolution } from "./plan-model.ts";
 /** What may be spent on solving. `now` is in milliseconds; solving ends at `until`. */
 export interface Effort {
   readonly relativeGap: number;
+  /** A choice to begin from, as far as there is room for it. */
+  readonly start?: Counts;
   readonly until: number;
   readonly now: () => number;
   readonly shouldStop: () => boolean;

@@ -56,9 +56,10 @@ export async function solvePart(packing: Packing, solver: LinearSolver, effort: 
   return search.result;
 }
 
-/** Greedy in several orders, the best of them improved by exchanges where there are few enough uses to try all. */
+/** What is given to begin from, greedy in several orders, the best of them improved by exchanges where there are few enough uses to try all. */
 function begin(search: PartSearch): void {
-  const { packing } = search;
+  const { packing, effort } = search;
+  if (effort.start) search.offer(draftOf(packing, effort.start), "heuristic");
   for (const scores of [scoresByNet, scoresByScarcity, scoresByTime])
     search.offer(greedyDraft(packing, scores(packing)), "heuristic");
   if (packing.uses.length > fewUses) return;

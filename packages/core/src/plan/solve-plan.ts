@@ -1,3 +1,4 @@
+import type { Counts } from "./draft.ts";
 import type { SolvedPart } from "./effort.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 import type { Packing } from "./packing.ts";
@@ -11,6 +12,8 @@ export interface PlanOptions {
   readonly seconds: number;
   /** Good enough: (bound − net) / |bound| at most this. */
   readonly relativeGap: number;
+  /** A choice to begin from, as far as there is room for it. */
+  readonly start?: PlanChoice;
   /** A clock in milliseconds. */
   readonly now: () => number;
   /** Asked often; once it says yes, the best so far is the answer. */
@@ -47,10 +50,20 @@ export async function solvePlan(
       options.onProgress?.(solutionOf(solved));
     };
     const ms = Math.max(Math.max(0, until - now()) * share, leastMsOf(part, seconds));
-    const effort = { relativeGap, now, shouldStop, until: now() + ms };
+    const start = options.start && countsIn(part, options.start);
+    const effort = { relativeGap, now, shouldStop, until: now() + ms, ...(start ? { start } : {}) };
     keep(await solvePart(part, solver, { ...effort, onBetter: keep }));
   }
   return solutionOf(solved);
+}
+
+/** What a choice has of a part. */
+function countsIn({ uses, bundles }: Packing, choice: PlanChoice): Counts {
+  const bought = new Set(choice.bundles);
+  return {
+    uses: uses.map(({ id }) => choice.uses[id] ?? 0),
+    bundles: bundles.map(({ ids }) => ids.filter((id) => bought.has(id)).length),
+  };
 }
 
 function solutionOf(parts: readonly SolvedPacking[]): PlanSolution {

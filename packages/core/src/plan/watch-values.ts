@@ -15,7 +15,8 @@ export interface WantValue {
 
 /**
  * Values wants by the plan: each is the net of the plan with that part on the bench less the net without it. Both plans are
- * solved to the same exactness, and a gap of either is at most what the value is off by.
+ * solved to the same exactness, and a gap of either is at most what the value is off by. What is best without the part can be
+ * done with it too, and is where the search begins.
  */
 export async function wantValues(
   wants: readonly Want[],
@@ -24,11 +25,11 @@ export async function wantValues(
 ): Promise<WantValue[]> {
   const things = wants.map(wantedThing);
   const setup = planSetup(input, things);
-  const base = await solve(setup.model);
+  const base = await solve(setup.lean);
   const values: WantValue[] = [];
   for (const [at, want] of wants.entries()) {
     const own = new Set(setup.wanted.get(at));
-    const solution = await solve(withThing(setup.model, own));
+    const solution = await solve(withThing(setup.lean, own), base.choice);
     const clubs = Object.keys(solution.choice.uses)
       .flatMap((id) => setup.uses.get(id) ?? [])
       .filter((use) => use.do === "build" && use.takes.some(({ resource }) => own.has(resource)));

@@ -10,6 +10,7 @@ export interface SolveEffort {
   /** How much of the time that is left this model may take. */
   readonly share: number;
   readonly relativeGap: number;
+  readonly start?: PlanOptions["start"];
   readonly onProgress?: PlanOptions["onProgress"];
 }
 

@@ -21,10 +21,10 @@ const secondsInAll = 60;
 export async function valueWants({ world, wishes, wants }: ValuesTask, port: ThreadPort): Promise<void> {
   const solve = solverWithin(await port.solver(), secondsInAll, port.shouldStop);
   let left = wants.length + 1;
-  const values = await wantValues(wants, { ...world, wishes, rules }, (model) => {
+  const values = await wantValues(wants, { ...world, wishes, rules }, (model, start) => {
     const share = 1 / Math.max(1, left);
     left -= 1;
-    return solve(model, { share, relativeGap: 1e-4 });
+    return solve(model, { share, relativeGap: 1e-4, ...(start ? { start } : {}) });
   });
   const resale = resaleEstimator(world.evidence, world.costs, world.today);
   const finder = modelFinder(world.catalogue);

@@ -21,7 +21,7 @@ export interface ValuesSource {
 }
 
 /** Wants that are valued: each is a plan of its own. Those that complete most come first, after what is watched by hand. */
-const valuedMost = 100;
+const valuedMost = 200;
 
 export function openWantValues(
   source: ValuesSource,

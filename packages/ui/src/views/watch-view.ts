@@ -60,7 +60,7 @@ export class WatchView extends LitElement {
       @ferrule-unwatch=${(event: CustomEvent<News["ferrule-unwatch"]>) => this.#unwatch(event.detail.id)}
     >
       <h1 tabindex="-1">Watchlist</h1>
-      <p class="soft">What the bench is missing, and what each is worth to it. Every open listing of the log, and each that is read, is held against this list.</p>
+      <p class="soft">What the bench is missing, and what each is worth to it, with no limit to what you spend or to your hours. Every open listing of the log, and each that is read, is held against this list.</p>
       ${this.trouble ? html`<p class="ticket refusal" role="alert">✕ ${this.trouble}</p>` : ""}
       ${whenReady(
         this.#costs.state,
