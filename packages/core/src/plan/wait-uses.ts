@@ -38,7 +38,7 @@ export function waitUses(
   return { uses, mostOfKind: Object.fromEntries(most) };
 }
 
-interface WaitUse extends MeaningfulUse {
+export interface WaitUse extends MeaningfulUse {
   readonly kind: string;
   readonly expectedWaitWeeks: number;
 }
@@ -53,7 +53,13 @@ const mostWaiting = (expectedWaitWeeks: number) =>
 
 export const waitKind = (want: Want) => `wait for ${want.id}`;
 
-function waitsOf({ parts }: StockType, ready: ReadyBench, context: DealContext, roles: Roles): WaitUse[] {
+/** The waits of one sort of thing, alone or with a partner of the shelf. */
+export function waitsOf(
+  { parts }: StockType,
+  ready: ReadyBench,
+  context: DealContext,
+  roles: Roles,
+): WaitUse[] {
   const head = parts.find(({ kind }) => kind === "head");
   const shaft = parts.find(({ kind }) => kind === "shaft");
   const lead = head ?? shaft;
