@@ -1,13 +1,18 @@
-import { openBench } from "../bench/bench.ts";
+import { type Bench, openBench } from "../bench/bench.ts";
 import { ProblemError } from "../errors.ts";
 import { inTransaction } from "../store/database.ts";
-import { type ImportReply, type ImportRequest, importText } from "../transfer/import-text.ts";
+import {
+  type ImportReply,
+  type ImportRequest,
+  type ImportTarget,
+  importText,
+} from "../transfer/import-text.ts";
 import { benchLists, type ListWord, listHelp, listWords } from "./bench-lists.ts";
 import type { Answer, Command, Given, Surroundings } from "./command.ts";
 import { exitCodes } from "./exit-code.ts";
 import { fileFormat } from "./file-format.ts";
 import { inputText } from "./input-text.ts";
-import { benchFolder, benchToWrite, type OpenedBench } from "./open-bench.ts";
+import { benchFolder, benchToWrite, emptyBench, storedToRead } from "./open-bench.ts";
 import { wordOption } from "./option-value.ts";
 import { problemText } from "./problem-text.ts";
 import { rowRefusals } from "./row-refusals.ts";
@@ -57,41 +62,54 @@ async function runImport(given: Given, around: Surroundings): Promise<Answer> {
   const list = wordOption(given, "list", importable) ?? "bench";
   const stated = wordOption(given, "format", ["csv", "json"]);
   const input = await inputText(given.words[0] as string, around);
-  const isDry = given.isOn("dry-run");
-  const request: ImportRequest = {
+  const reply = importInto(list, around, {
     format: stated ?? fileFormat(input.from, input.text),
     text: input.text,
     take: given.isOn("take-good") ? "good" : "all-or-none",
-    dryRun: isDry,
+    dryRun: given.isOn("dry-run"),
     existing: given.isOn("replace") ? "replace" : "refuse",
+  });
+  return {
+    exit: reply.refused.length > 0 ? exitCodes.refused : exitCodes.done,
+    json: reply,
+    text: () => replyText(reply, list, input.from, benchFolder(around)),
   };
-  const opened = benchToWrite(around);
+}
+
+/** Where nothing would be taken there is no reason to make a bench either. */
+function importInto(list: ListWord, around: Surroundings, request: ImportRequest): ImportReply {
+  const trial = tried(list, around, request);
+  return request.dryRun || trial.taken === 0
+    ? { ...trial, dryRun: request.dryRun === true }
+    : taken(list, around, request);
+}
+
+function tried(list: ListWord, around: Surroundings, request: ImportRequest): ImportReply {
+  const opened = storedToRead(around) ?? emptyBench(around);
   try {
-    const isExample = opened.tools.bench.view().example;
-    if (isExample && !isDry)
-      around.note("What is on the bench is the example; start your own in the page to leave it.");
-    const reply = takeIn(opened, list, request);
-    return {
-      exit: reply.refused.length > 0 ? exitCodes.refused : exitCodes.done,
-      json: reply,
-      text: () => replyText(reply, list, input.from, benchFolder(around)),
-    };
+    return importText(targetOf(list, opened.tools.bench), { ...request, dryRun: true });
   } finally {
     opened.close();
   }
 }
 
 /** What is there is looked at and changed in one transaction, so that nothing comes between. */
-function takeIn(
-  { database, tables, tools }: OpenedBench,
-  list: ListWord,
-  request: ImportRequest,
-): ImportReply {
-  const bench = openBench({ ...tables, together: (work) => work() }, tools.costs.read);
+function taken(list: ListWord, around: Surroundings, request: ImportRequest): ImportReply {
+  const { database, tables, tools, close } = benchToWrite(around);
+  try {
+    if (tools.bench.view().example)
+      around.note("what is on the bench is the example; start your own in the page to leave it");
+    const bench = openBench({ ...tables, together: (work) => work() }, tools.costs.read);
+    return inTransaction(database, () => importText(targetOf(list, bench), request));
+  } finally {
+    close();
+  }
+}
+
+function targetOf(list: ListWord, bench: Bench): ImportTarget {
   const target = benchLists[list].target?.(bench);
-  if (target === undefined)
-    throw new ProblemError({ code: "our-bug", message: `nothing is imported into ${list}` });
-  return inTransaction(database, () => importText(target, request));
+  if (target) return target;
+  throw new ProblemError({ code: "our-bug", message: `nothing is imported into ${list}` });
 }
 
 function replyText(

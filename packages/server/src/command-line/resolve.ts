@@ -105,7 +105,7 @@ function partOption(given: Given, { parts }: BenchContents): string | undefined 
     refusals: [
       {
         field: "--part",
-        got: part ? `${JSON.stringify(id)}, which is a ${part.kind}` : JSON.stringify(id),
+        got: part ? `${JSON.stringify(id)}, of the kind ${part.kind}` : JSON.stringify(id),
         expected: "the id of a head or a shaft on the bench that is not sold",
       },
     ],

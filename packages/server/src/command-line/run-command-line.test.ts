@@ -148,6 +148,26 @@ describe("without a bench", () => {
     },
   );
 
+  it.each([
+    ["a file in which nothing is good", ["-"], "kind,massG\ngrip,fifty\n", 1],
+    ["a trial", ["-", "--dry-run"], "kind,massG\ngrip,50\n", 0],
+  ])("import of %s makes none either", async (_words, args, input, ends) => {
+    const data = join(temporaryFolder(), "none");
+    const { exit, out } = await ferrule(["import", ...args, "--json"], { data, input });
+    expect(exit).toBe(ends);
+    expect(JSON.parse(out).taken).toBe(1 - ends);
+    expect(existsSync(data)).toBe(false);
+  });
+
+  it("import of something good makes one of your own", async () => {
+    const data = join(temporaryFolder(), "made", "here");
+    const { exit, err } = await ferrule(["import", demoBench], { data });
+    expect({ exit, err }).toEqual({ exit: 0, err: "" });
+    expect((await ferrule(["export"], { data })).out).toBe(
+      `${JSON.stringify(JSON.parse(readFileSync(demoBench, "utf8")), null, 2)}\n`,
+    );
+  });
+
   it("read goes on without models, and says so beside the answer", async () => {
     const { exit, out, err } = await ferrule(["read"], { input: listing });
     expect(exit).toBe(0);
