@@ -34,7 +34,11 @@ export function findClub(tools: FindTools, id: string, asked: Build): Outcome<Fo
   if (!club) return goneProblem(id);
   const clubParts = partsOfClub(club, parts, joints);
   const playingLengthIn = wantedLength(tools, clubParts, asked, goal);
-  const settled = answeredClub(tools, parts, goalAt(goal, clubParts, playingLengthIn), id);
+  // What is wanted anyway has been answered already.
+  const settled =
+    playingLengthIn === goalLength(goal, clubParts)
+      ? club
+      : answeredClub(tools, parts, goalAt(goal, clubParts, playingLengthIn), id);
   if (!settled) return lengthProblem(playingLengthIn);
   const { buttTrimIn: _trim, ...rest } = asked;
   return done({
@@ -105,7 +109,10 @@ function wantedLength(
   if (asked.buttTrimIn === 0) return undefined;
   if (asked.buttTrimIn !== undefined)
     return clubSummary(parts, asked, reference).playingLengthIn ?? undefined;
-  const { clubType } = parts.head;
+  return goalLength(goal, parts);
+}
+
+function goalLength(goal: Goal, { head: { clubType } }: ClubParts): number | undefined {
   return (clubType && goal.targets?.[clubType]?.playingLengthIn) ?? goal.playingLengthIn;
 }
 
