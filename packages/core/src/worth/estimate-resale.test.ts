@@ -110,6 +110,11 @@ describe("estimateResale of one thing's own prices", () => {
     );
   });
 
+  it.each([1, 2, 7])("counts %i sales of the thing for so many, however they scatter", (count) => {
+    const sales = Array.from({ length: count }, (_, at) => price(`own ${at}`, 8000 + 900 * at));
+    expect(estimate(sales).effectiveCount).toBeCloseTo(count, 9);
+  });
+
   it("converts at the typed-in rate", () => {
     const settings = { ...plainSettings, rates: { GBP: 1.25 } };
     const inPounds = price("pounds", 0, { price: { amountMinor: 8000, currency: "GBP" } });
@@ -156,6 +161,56 @@ describe("estimateResale of others' prices", () => {
       ["age", "same-class-and-age"],
       ["class", "same-class"],
     ]);
+  });
+});
+
+describe("estimateResale of all that prices say together", () => {
+  const models = Array.from({ length: 12 }, (_, at) => `Tarnlock ${at}`);
+  const sold = models.map((model, at) => price(model, 9000 + 300 * (at % 5), { model }));
+  const unseen = { ...driverHead, model: "Tarnlock 99" };
+  const middle = (evidence: readonly Evidence[], subject: Subject = unseen, settings = plainSettings) =>
+    Math.log(estimate(evidence, subject, settings).valueMinor);
+
+  it("is moved by less than a tenth of the way by a lone price asked for another model", () => {
+    const lone = price("lone", 30_000, { model: "Brackwater", what: "asked" });
+    const moved = middle([...sold, lone]) - middle(sold);
+    expect(moved).toBeGreaterThan(0);
+    expect(moved).toBeLessThan(0.1 * (Math.log(30_000) - middle(sold)));
+  });
+
+  it("is moved more by a price that was paid than by one that was asked", () => {
+    const lone = price("lone", 30_000, { model: "Brackwater" });
+    expect(middle([...sold, lone])).toBeGreaterThan(middle([...sold, { ...lone, what: "asked" }]));
+  });
+
+  it("takes a newer model for dearer where newer ones are, and the older for cheaper", () => {
+    const aged = models.map((model, at) =>
+      price(model, Math.round(10_000 * Math.exp(0.12 * (at - 6))), { model, year: 2010 + at }),
+    );
+    const trend = middle(aged, { ...unseen, year: 2021 }) - middle(aged, { ...unseen, year: 2011 });
+    // The prices were made with 0.12 a year: held back a little by what is taken for granted.
+    expect(trend).toBeGreaterThan(0.8 * 1.2);
+    expect(trend).toBeLessThan(1.2);
+  });
+
+  it("takes a head for dearer whose club is dear", () => {
+    const clubs = models.map((model, at) =>
+      price(`club ${model}`, sold[at]!.price.amountMinor * 2, { model, kind: "club" }),
+    );
+    const dear = price("dear", 45_000, { model: "Tarnlock 99", kind: "club" });
+    const [before, after] = [middle([...sold, ...clubs]), middle([...sold, ...clubs, dear])];
+    expect(after).toBeGreaterThan(before + 0.2);
+    expect(after).toBeLessThan(Math.log(22_500));
+    const { basis } = estimate([...sold, ...clubs, dear], unseen);
+    expect(basis[0]).toMatchObject({ evidence: "dear", closeness: "same-class" });
+    expect(estimate([...sold, ...clubs, dear], unseen).sigmaLog).toBeLessThan(
+      estimate(sold, unseen).sigmaLog,
+    );
+  });
+
+  it("does not take a club's price for a head's where no head's is known", () => {
+    const club = price("club", 20_000, { kind: "club" });
+    expect(estimateResale(driverHead, [club], plainSettings, today).known).toBe(false);
   });
 });
 
@@ -257,14 +312,14 @@ describe("estimateResale, whatever the evidence", () => {
     );
   });
 
-  it("is never made wider by one more sale of the thing itself at just the estimate", () => {
+  it("is made narrower, or as good as, by one more sale of the thing itself at just the estimate", () => {
     fc.assert(
       fc.property(rows, (drawn) => {
-        const before = estimate(evidenceOf(drawn));
-        // Whole cents: only where one is too little to see.
-        fc.pre(before.valueMinor > 1000);
-        const after = estimate([...evidenceOf(drawn), price("one more", before.valueMinor)]);
-        expect(after.sigmaLog).toBeLessThanOrEqual(before.sigmaLog + 1e-4);
+        // Twentyfold apart at most: prices that have nothing to do with each other unsettle what is learnt of the spreads.
+        const tame = drawn.map((row) => ({ ...row, amountMinor: 2000 + (row.amountMinor % 38_000) }));
+        const before = estimate(evidenceOf(tame));
+        const after = estimate([...evidenceOf(tame), price("one more", before.valueMinor)]);
+        expect(after.sigmaLog).toBeLessThan(before.sigmaLog * 1.01);
       }),
     );
   });
@@ -316,19 +371,23 @@ function coverage({ own, otherModels, spread, level }: Market, markets: number):
 }
 
 describe("the 95 % interval on drawn markets", () => {
-  it.each<[string, Market]>([
-    ["one own price", { own: 1, otherModels: 0, spread: [0.1, 0.3], level: 0.4 }],
-    ["two own prices", { own: 2, otherModels: 0, spread: [0.1, 0.3], level: 0.4 }],
-    ["three own prices", { own: 3, otherModels: 0, spread: [0.1, 0.3], level: 0.4 }],
-    ["three own prices in a lively market", { own: 3, otherModels: 0, spread: [0.2, 0.35], level: 0.4 }],
-    ["ten own prices", { own: 10, otherModels: 0, spread: [0.1, 0.3], level: 0.4 }],
-    ["two own prices among five other models", { own: 2, otherModels: 5, spread: [0.1, 0.3], level: 0.4 }],
-    ["two other models alone", { own: 0, otherModels: 2, spread: [0.1, 0.3], level: 0.4 }],
-    ["six other models alone", { own: 0, otherModels: 6, spread: [0.1, 0.3], level: 0.4 }],
-    ["six models that differ more", { own: 0, otherModels: 6, spread: [0.1, 0.3], level: 0.6 }],
-  ])("with %s holds more than 90 and fewer than 99 of a hundred next sales", (_, market) => {
-    const share = coverage(market, 3000);
-    expect(share).toBeGreaterThan(0.9);
+  it.each<[string, number, Market]>([
+    ["one own price", 93, { own: 1, otherModels: 0, spread: [0.1, 0.3], level: 0.4 }],
+    ["two own prices", 93, { own: 2, otherModels: 0, spread: [0.1, 0.3], level: 0.4 }],
+    ["three own prices", 93, { own: 3, otherModels: 0, spread: [0.1, 0.3], level: 0.4 }],
+    ["three own prices in a lively market", 93, { own: 3, otherModels: 0, spread: [0.2, 0.35], level: 0.4 }],
+    ["ten own prices", 93, { own: 10, otherModels: 0, spread: [0.1, 0.3], level: 0.4 }],
+    [
+      "two own prices among five other models",
+      93,
+      { own: 2, otherModels: 5, spread: [0.1, 0.3], level: 0.4 },
+    ],
+    ["two other models alone", 93, { own: 0, otherModels: 2, spread: [0.1, 0.3], level: 0.4 }],
+    ["six other models alone", 93, { own: 0, otherModels: 6, spread: [0.1, 0.3], level: 0.4 }],
+    ["six models that differ more", 90, { own: 0, otherModels: 6, spread: [0.1, 0.3], level: 0.6 }],
+  ])("with %s holds more than %i and fewer than 99 of a hundred next sales", (_, least, market) => {
+    const share = coverage(market, 600);
+    expect(share).toBeGreaterThan(least / 100);
     expect(share).toBeLessThan(0.99);
   });
 });
