@@ -2,6 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { closeDatabase, openDatabase } from "../store/database.ts";
+import { openTables } from "../store/tables.ts";
 import { ferrule, temporaryFolder } from "./terminal.test-kit.ts";
 
 const listing = "Driver head only, right handed, 10.5 degrees, 50 euros";
@@ -45,8 +46,9 @@ describe("wrong use", () => {
   ])("%j ends with 2, says why in one line, and leaves standard output empty", async (line, why) => {
     // Options are looked at before the bench, or on an empty one, so that nothing has to be there.
     const data = temporaryFolder();
-    closeDatabase(openDatabase(data));
-    await ferrule(["import", file("empty.json", "[]")], { data });
+    const database = openDatabase(data);
+    openTables(database).settings.markExample(false);
+    closeDatabase(database);
     const { exit, out, err } = await ferrule(line.split(" "), { data, input: listing });
     expect({ exit, out }).toEqual({ exit: 2, out: "" });
     expect(err).toContain(why);
