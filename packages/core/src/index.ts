@@ -178,6 +178,7 @@ export {
   type SheetDimensionName,
   sheetDimensionNames,
 } from "./sheet/sheet-dimensions.ts";
+export { codesNear, shortCode, type TypedCode, typedCode } from "./short-code.ts";
 export { type ArrivalPrior, type Arrivals, arrivalsOf, weakArrivalPrior } from "./worth/arrivals.ts";
 export type { BooksLine, BooksSummary, OutcomeTrust, TrustRow } from "./worth/books-summary.ts";
 export {
