@@ -66,7 +66,7 @@ it("brings it up to date once, and keeps what is then added", async () => {
   await ask(first, "PUT", "/api/costs", { perKmMinor: 31 });
   await first.close();
   const database = openSqlite(join(dataFolder, "bench.sqlite"));
-  expect(database.prepare("PRAGMA user_version").get()).toEqual({ user_version: 4 });
+  expect(database.prepare("PRAGMA user_version").get()).toEqual({ user_version: 5 });
   database.close();
   const second = await testApp({ dataFolder });
   expect((await ask(second, "GET", "/api/catalogue")).body.models).toEqual([model]);

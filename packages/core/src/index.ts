@@ -1,5 +1,6 @@
 /** The public door: the only way in for the server and the page. In the order parts → findings → measures → clubs → listings → worth. */
 
+export { canonicalText } from "./canonical-text.ts";
 export type { CitedFact } from "./findings/cited-fact.ts";
 export type { Finding } from "./findings/finding.ts";
 export { type Verdict, verdicts } from "./findings/verdict.ts";
@@ -81,6 +82,7 @@ export { type Reading, readingFrom, readingSources, type WrittenReading } from "
 export type { CautionRow, Reference, WorkRow } from "./parts/reference.ts";
 export { type Parsed, parseWith, type Refusal } from "./parts/refusal.ts";
 export type { TypicalRow } from "./parts/typical.ts";
+export { isSold, unsold } from "./parts/unsold.ts";
 export type {
   Bounds,
   LinearAnswer,
@@ -110,6 +112,7 @@ export { wantedThing } from "./plan/wanted-things.ts";
 export { type Hit, hitSchema, type Watch, watchSchema } from "./plan/watch.ts";
 export { type Match, type WatchIndex, watchIndex } from "./plan/watch-index.ts";
 export { type WantValue, wantValues } from "./plan/watch-values.ts";
+export { type GoesWith, goesWith } from "./resolve/goes-with.ts";
 export { type ReadyBench, readyBench } from "./resolve/ready-bench.ts";
 export { clubsAndWants, clubsForHead, type ResolveResult, resolveBench } from "./resolve/resolve-bench.ts";
 export type { Club, NearMiss, Question, Resolution, Want, WorkStep } from "./resolve/result.ts";

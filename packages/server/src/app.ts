@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import Fastify, { type FastifyServerOptions } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
 import { openBatches } from "./batches/batches.ts";
@@ -6,13 +7,18 @@ import { type Bench, openBench } from "./bench/bench.ts";
 import type { Example } from "./bench/bench-contents.ts";
 import { localToday } from "./clock.ts";
 import { errorTable, problemBody } from "./errors.ts";
+import { openLabelDesk } from "./labels/label-desk.ts";
+import type { NetworkPlace } from "./network/network-place.ts";
+import { openPairing } from "./pairing/pairing.ts";
 import { openPlanJobs } from "./plan/plan-jobs.ts";
 import { openPlans } from "./plan/plans.ts";
 import { addErrorReplies, problemOf } from "./plugins/error-replies.ts";
 import { addJsonBody } from "./plugins/json-body.ts";
+import { addKeptAnswers } from "./plugins/kept-answers.ts";
 import { addOpenApi } from "./plugins/openapi.ts";
 import { addOwnHost } from "./plugins/own-host.ts";
 import { addPage } from "./plugins/page.ts";
+import { addPairedDevices } from "./plugins/paired-devices.ts";
 import { addRateLimit } from "./plugins/rate-limit.ts";
 import { addSecurityHeaders } from "./plugins/security-headers.ts";
 import { addValidation } from "./plugins/validation.ts";
@@ -42,6 +48,10 @@ export interface AppOptions {
   readonly pageFolder?: string;
   /** Names besides the loopback ones that this server may be called by. */
   readonly allowedHosts?: readonly string[];
+  /** Where the bench is served on the local network, if it is. */
+  readonly network?: NetworkPlace;
+  /** Milliseconds since 1970; by default this machine's. Codes for pairing end by it. */
+  readonly now?: () => number;
   readonly logger?: FastifyServerOptions["logger"];
 }
 
@@ -71,11 +81,14 @@ export async function buildApp(options: AppOptions): Promise<App> {
   addJsonBody(app);
   addValidation(app);
   addErrorReplies(app);
-  addOwnHost(app, options.allowedHosts ?? []);
+  const { reference, network, today = localToday, now = Date.now } = options;
+  const pairing = openPairing(tables.devices, { now, today });
+  addOwnHost(app, options.allowedHosts ?? [], network?.names);
   await addSecurityHeaders(app);
   await addRateLimit(app);
+  addPairedDevices(app, pairing);
+  addKeptAnswers(app, tables.keptAnswers, today);
   await addOpenApi(app, version);
-  const { reference, today = localToday } = options;
   const answers = openAnswers(stored, reference);
   const models = openReadyModels(tables);
   const logFailure = (error: unknown) => app.log.error(error);
@@ -83,9 +96,12 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const watchlist = openWatchlist({ ...world, tables }, threads, logFailure);
   const bench: Bench = { ...stored, sightings: notingShelf(stored.sightings, watchlist.note) };
   const trade = openTrade(tables, costs, models, today);
-  const { parts, joints, claims, models: catalogue, evidence, sightings } = tables;
+  const { parts, joints, claims, models: catalogue, evidence, sightings, settings } = tables;
+  // Changes are counted from the start on, so that a count says nothing without it.
+  const started = randomUUID();
   const stamp = () => tables.stampOf(parts, joints, claims, catalogue, evidence, sightings);
   const benchStamp = () => tables.stampOf(parts, joints, claims, catalogue, evidence);
+  const snapshotStamp = () => JSON.stringify([started, stamp(), bench.goal(), costs.read(), settings.read()]);
   const judgements = openJudgements(threads);
   const plans = openPlans({ ...world, stamp }, threads);
   const planJobs = openPlanJobs(plans, logFailure);
@@ -97,9 +113,21 @@ export async function buildApp(options: AppOptions): Promise<App> {
     closeDatabase(database);
   });
   const sheetDesk = openSheetDesk({ ...world, tables, answers });
-  const { settings } = tables;
+  const labelDesk = openLabelDesk(tables);
   const context = { bench, answers, settings, costs, models, trade, today, reference, version };
-  addRoutes(app, { ...context, judgements, benchStamp, plans, planJobs, watchlist, batches, sheetDesk });
+  const atHome = { pairing, network, snapshotStamp };
+  addRoutes(app, {
+    ...context,
+    judgements,
+    benchStamp,
+    plans,
+    planJobs,
+    watchlist,
+    batches,
+    sheetDesk,
+    labelDesk,
+    ...atHome,
+  });
   await addPage(app, options.pageFolder);
   batches.goOn();
   return app;

@@ -8,12 +8,15 @@ export interface Environment {
   readonly dataFolder: string;
   /** Names besides the loopback ones that the browser may call this server by. */
   readonly allowedHosts: readonly string[];
+  /** The port on the local network, where it is served there. */
+  readonly networkPort?: number;
 }
 
 /**
  * The settings a start takes from its environment:
  * FERRULE_PORT (4310; 0 takes any free port), FERRULE_HOST (127.0.0.1), FERRULE_DATA (the folder of the bench's database,
- * by default `ferrule` in XDG_DATA_HOME or else in ~/.local/share) and FERRULE_ALLOWED_HOSTS (names, separated by commas).
+ * by default `ferrule` in XDG_DATA_HOME or else in ~/.local/share), FERRULE_ALLOWED_HOSTS (names, separated by commas),
+ * FERRULE_NETWORK (1 to serve other devices on the local network too, by HTTPS) and FERRULE_NETWORK_PORT (4311).
  */
 export function readEnvironment(env: Readonly<Record<string, string | undefined>>): Environment {
   const host = env.FERRULE_HOST || "127.0.0.1";
@@ -22,19 +25,30 @@ export function readEnvironment(env: Readonly<Record<string, string | undefined>
     .map((name) => name.trim())
     .filter((name) => name !== "");
   return {
-    port: readPort(env.FERRULE_PORT),
+    port: readPort("FERRULE_PORT", env.FERRULE_PORT, 4310),
     host,
     dataFolder: resolve(env.FERRULE_DATA || defaultDataFolder(env.XDG_DATA_HOME)),
     allowedHosts: [host, ...named],
+    ...(isNetworkWanted(env.FERRULE_NETWORK) && {
+      networkPort: readPort("FERRULE_NETWORK_PORT", env.FERRULE_NETWORK_PORT, 4311),
+    }),
   };
 }
 
-function readPort(text: string | undefined): number {
-  if (text === undefined || text === "") return 4310;
+function isNetworkWanted(text: string | undefined): boolean {
+  if (text === undefined || text === "" || text === "0") return false;
+  if (text === "1") return true;
+  throw new StartupProblem(
+    `FERRULE_NETWORK is "${text}". Give 1 to serve other devices on the local network, or leave it out`,
+  );
+}
+
+function readPort(name: string, text: string | undefined, first: number): number {
+  if (text === undefined || text === "") return first;
   const port = Number(text);
   if (/^\d+$/.test(text) && port <= 65535) return port;
   throw new StartupProblem(
-    `FERRULE_PORT is "${text}", which is not a port. Give a whole number from 0 to 65535, or leave it out for 4310`,
+    `${name} is "${text}", which is not a port. Give a whole number from 0 to 65535, or leave it out for ${first}`,
   );
 }
 

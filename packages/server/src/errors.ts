@@ -23,6 +23,23 @@ export const errorTable = {
   },
   "already-bought": { status: 409, message: "This listing has been bought already" },
   "already-sold": { status: 409, message: "One of the parts has been sold already" },
+  "changed-meanwhile": {
+    status: 409,
+    message: "This has been changed meanwhile, and was left as it is now",
+  },
+  "still-at-it": { status: 409, message: "The same request is being worked on already" },
+  "not-paired": {
+    status: 401,
+    message: "This device is not paired with the bench; pair it with a code from the machine that serves",
+  },
+  "wrong-code": {
+    status: 403,
+    message: "This is not the code that stands. A code works once and for five minutes",
+  },
+  "only-here": {
+    status: 403,
+    message: "This can be done only at the machine that serves the bench",
+  },
   unsafe: {
     status: 409,
     message:

@@ -4,8 +4,9 @@ import type { AddressInfo } from "node:net";
 import { fileURLToPath } from "node:url";
 import { buildApp } from "./app.ts";
 import { readEnvironment } from "./environment.ts";
+import { openNetwork } from "./network/network.ts";
 import { readDemo, readReference } from "./reference-files.ts";
-import { listenProblem, StartupProblem } from "./startup-problem.ts";
+import { listenProblem, networkProblem, StartupProblem } from "./startup-problem.ts";
 
 /** The same from `src` and from `dist`. */
 const checkout = fileURLToPath(new URL("../../../", import.meta.url));
@@ -22,10 +23,12 @@ export async function main(): Promise<void> {
 }
 
 async function start(): Promise<void> {
-  const { port, host, dataFolder, allowedHosts } = readEnvironment(process.env);
+  const { port, host, dataFolder, allowedHosts, networkPort } = readEnvironment(process.env);
+  const network = networkPort === undefined ? undefined : await openNetwork(dataFolder);
   const app = await buildApp({
     dataFolder,
     allowedHosts,
+    network,
     reference: readReference(`${checkout}data`),
     demo: readDemo(`${checkout}data`),
     pageFolder: `${checkout}packages/ui/dist-page`,
@@ -37,10 +40,18 @@ async function start(): Promise<void> {
     await app.close();
     throw listenProblem(error, host, port);
   }
+  try {
+    if (networkPort !== undefined) await network?.listen(app, networkPort);
+  } catch (error) {
+    await app.close();
+    throw networkProblem(error, networkPort ?? 0);
+  }
   for (const signal of ["SIGTERM", "SIGINT"] as const) process.once(signal, () => void app.close());
   process.stdout.write(
     `Ferrule is at ${addressOf(app.server.address() as AddressInfo)} and keeps its bench in ${dataFolder}\n`,
   );
+  for (const url of network?.urls() ?? [])
+    process.stdout.write(`Other devices find it at ${url}/ once they are paired, on the page Devices\n`);
 }
 
 function addressOf({ address, family, port }: AddressInfo): string {

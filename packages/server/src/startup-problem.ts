@@ -22,3 +22,12 @@ export function listenProblem(error: unknown, host: string, port: number): unkno
   }
   return error;
 }
+
+/** The same for the port on the local network. */
+export function networkProblem(error: unknown, port: number): unknown {
+  if ((error as { code?: string }).code !== "EADDRINUSE") return error;
+  return new StartupProblem(
+    `Port ${port}, on which other devices would be served, is in use by another program. ` +
+      `Stop that program, or choose another port: FERRULE_NETWORK_PORT=${port + 1}`,
+  );
+}

@@ -1,18 +1,1 @@
-import type { Joint, Part } from "@ferrule/core";
-
-/** What is still here to be built with: a sold part takes part in nothing any more, nor does a joint with it. */
-export function unsold<
-  Contents extends { readonly parts: readonly Part[]; readonly joints: readonly Joint[] },
->(contents: Contents): Contents {
-  const sold = new Set(contents.parts.filter(isSold).map(({ id }) => id));
-  if (sold.size === 0) return contents;
-  return {
-    ...contents,
-    parts: contents.parts.filter(({ id }) => !sold.has(id)),
-    joints: contents.joints.filter(({ parts }) => !parts.some((id) => sold.has(id))),
-  };
-}
-
-export function isSold({ soldFor, soldOn }: Part): boolean {
-  return soldFor !== undefined || soldOn !== undefined;
-}
+export { isSold, unsold } from "@ferrule/core";

@@ -7,12 +7,20 @@ const loopbackNames = ["localhost", "127.0.0.1", "[::1]"];
  * Takes requests only under this machine's own names. A foreign page could otherwise point its own name at this address
  * (DNS rebinding), or send a form here: the Host has to be ours, and the Origin too where the browser states one.
  */
-export function addOwnHost(app: FastifyInstance, allowedHosts: readonly string[]): void {
-  const own = new Set(
-    [...loopbackNames, ...allowedHosts.map(nameInAddress)].map((name) => name.toLowerCase()),
-  );
+export function addOwnHost(
+  app: FastifyInstance,
+  allowedHosts: readonly string[],
+  /** Names on the local network, which may change while the server runs. */
+  networkNames: () => readonly string[] = () => [],
+): void {
+  const own = () =>
+    new Set(
+      [...loopbackNames, ...[...allowedHosts, ...networkNames()].map(nameInAddress)].map((name) =>
+        name.toLowerCase(),
+      ),
+    );
   app.addHook("onRequest", async (request) => {
-    if (!isOwn(request, own)) throw new ProblemError({ code: "foreign-host" });
+    if (!isOwn(request, own())) throw new ProblemError({ code: "foreign-host" });
   });
 }
 

@@ -4,6 +4,9 @@ import fastifyStatic from "@fastify/static";
 import type { FastifyInstance } from "fastify";
 import { problemBody } from "../errors.ts";
 
+/** Pages that a device sees before it is paired. */
+const outside: ReadonlySet<string> = new Set(["/pair", "/trust"]);
+
 /**
  * Serves the built page. An address that no file has is a view of the page itself, unless it is one of the API or names
  * a file and does not ask for a page (the id of a part may have a dot in it); without a built page such an address is simply not found.
@@ -15,7 +18,7 @@ export async function addPage(app: FastifyInstance, pageFolder: string | undefin
     const path = request.url.split("?")[0] ?? "";
     const asksForPage = !/\.\w+$/.test(path) || (request.headers.accept ?? "").includes("text/html");
     const isView = request.method === "GET" && !/^\/api(\/|$)/.test(path) && asksForPage;
-    if (isView && hasPage) return reply.sendFile("index.html");
+    if (isView && hasPage) return reply.sendFile(outside.has(path) ? `${path.slice(1)}.html` : "index.html");
     const message = isView ? "The page has not been built; run npm start, which builds it" : undefined;
     return reply.code(404).send(problemBody({ code: "not-found", message }));
   });

@@ -4,6 +4,9 @@ import type { ZodTypeProvider } from "fastify-type-provider-zod";
 import type { Batches } from "../batches/batches.ts";
 import type { Answers } from "../bench/answers.ts";
 import type { Bench } from "../bench/bench.ts";
+import type { LabelDesk } from "../labels/label-desk.ts";
+import type { NetworkPlace } from "../network/network-place.ts";
+import type { Pairing } from "../pairing/pairing.ts";
 import type { PlanJobs } from "../plan/plan-jobs.ts";
 import type { Plans } from "../plan/plans.ts";
 import type { ReferenceTables } from "../reference-files.ts";
@@ -41,6 +44,12 @@ export interface RouteContext {
   readonly watchlist: Watchlist;
   readonly batches: Batches;
   readonly sheetDesk: SheetDesk;
+  readonly labelDesk: LabelDesk;
+  readonly pairing: Pairing;
+  /** Where the bench is served on the local network, if it is. */
+  readonly network?: NetworkPlace;
+  /** Differs after every change of anything that a device takes with it. */
+  readonly snapshotStamp: () => string;
   /** Today's date, such as 2026-11-25. */
   readonly today: () => string;
   readonly version: string;

@@ -1,6 +1,5 @@
+import { goesWith, isSold } from "@ferrule/core";
 import { z } from "zod";
-import { goesWith } from "../bench/goes-with.ts";
-import { isSold } from "../bench/unsold.ts";
 import { valueOrThrow } from "../errors.ts";
 import { namedPartSchema } from "../wire/named.ts";
 import { idParamsSchema, replies } from "../wire/replies.ts";

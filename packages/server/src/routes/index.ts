@@ -7,6 +7,7 @@ import { addCatalogue } from "./catalogue.ts";
 import { addClaims } from "./claims.ts";
 import type { App, RouteContext } from "./context.ts";
 import { addCosts } from "./costs.ts";
+import { addDevices } from "./devices.ts";
 import { addDimensions } from "./dimensions.ts";
 import { addEstimate } from "./estimate.ts";
 import { addEvidence } from "./evidence.ts";
@@ -18,6 +19,7 @@ import { addImport } from "./import.ts";
 import { addInspection } from "./inspection.ts";
 import { addJoints } from "./joints.ts";
 import { addJudge } from "./judge.ts";
+import { addLabels } from "./labels.ts";
 import { addOpenApiRoute } from "./openapi.ts";
 import { addParts } from "./parts.ts";
 import { addPlan } from "./plan.ts";
@@ -27,7 +29,9 @@ import { addResolve } from "./resolve.ts";
 import { addSettings } from "./settings.ts";
 import { addSheet } from "./sheet.ts";
 import { addSightings } from "./sightings.ts";
+import { addSnapshot } from "./snapshot.ts";
 import { addTrade } from "./trade.ts";
+import { addTrust } from "./trust.ts";
 import { addTune } from "./tune.ts";
 import { addHits, addWatch } from "./watch.ts";
 
@@ -62,8 +66,12 @@ export function addRoutes(app: App, context: RouteContext): void {
     addSheet,
     addInspection,
     addAdvert,
+    addLabels,
     addCosts,
     addSettings,
+    addSnapshot,
+    addDevices,
+    addTrust,
     addHealth,
   ];
   for (const add of routes) add(app, context);

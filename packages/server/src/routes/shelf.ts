@@ -4,6 +4,7 @@ import { mergePatch } from "../bench/merge-patch.ts";
 import type { Shelf } from "../bench/shelf.ts";
 import { problem, valueOrThrow } from "../errors.ts";
 import { createdReplies, idParamsSchema, removedReply, replies } from "../wire/replies.ts";
+import { holdToVersion } from "../wire/version-tag.ts";
 import type { App } from "./context.ts";
 
 interface ShelfRoutes<T, Deleted> {
@@ -40,9 +41,10 @@ export function addShelf<T extends object, Deleted>(
   app.post(url, { schema: { body: inputSchema, response: createdReplies(kept) } }, async (request, reply) =>
     reply.code(201).send(valueOrThrow(shelf.add(request.body as T))),
   );
-  app.put(one, { schema: { params, body: inputSchema, response: replies(kept) } }, async (request) =>
-    valueOrThrow(shelf.put(request.params.id, request.body as T)),
-  );
+  app.put(one, { schema: { params, body: inputSchema, response: replies(kept) } }, async (request) => {
+    holdToVersion(request, () => shelf.get(request.params.id));
+    return valueOrThrow(shelf.put(request.params.id, request.body as T));
+  });
   app.patch(
     one,
     {
@@ -53,6 +55,7 @@ export function addShelf<T extends object, Deleted>(
       },
     },
     async (request) => {
+      holdToVersion(request, () => shelf.get(request.params.id));
       const before = valueOrThrow(shelf.get(request.params.id));
       const changed = parseWith(schema, complete(mergePatch(before, request.body)));
       if (!changed.ok)
@@ -61,7 +64,8 @@ export function addShelf<T extends object, Deleted>(
     },
   );
   const removed: z.ZodType = removedReply(deletedSchema);
-  app.delete(one, { schema: { params, response: replies(removed) } }, async (request) =>
-    valueOrThrow(shelf.remove(request.params.id)),
-  );
+  app.delete(one, { schema: { params, response: replies(removed) } }, async (request) => {
+    holdToVersion(request, () => shelf.get(request.params.id));
+    return valueOrThrow(shelf.remove(request.params.id));
+  });
 }

@@ -33,6 +33,13 @@ const migrations: readonly string[] = [
   `CREATE TABLE measurements (place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, body TEXT NOT NULL) STRICT;
    CREATE TABLE inspections (place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, body TEXT NOT NULL) STRICT;
    CREATE TABLE clearances (place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, body TEXT NOT NULL) STRICT;`,
+  `CREATE TABLE devices (
+     place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, name TEXT NOT NULL, pairedOn TEXT NOT NULL,
+     seenOn TEXT NOT NULL, tokenHash TEXT NOT NULL UNIQUE
+   ) STRICT;
+   CREATE TABLE kept_answers (
+     key TEXT PRIMARY KEY, status INTEGER NOT NULL, body TEXT NOT NULL, answeredOn TEXT NOT NULL
+   ) STRICT, WITHOUT ROWID;`,
 ];
 
 /** The schema that this version of Ferrule writes. */

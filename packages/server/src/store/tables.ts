@@ -6,12 +6,15 @@ import { clearancesTable } from "./clearances.ts";
 import { type CostsTable, costsTable } from "./costs.ts";
 import { inTransaction } from "./database.ts";
 import { type DeletionsTable, deletionsTable } from "./deletions.ts";
+import { type DevicesTable, devicesTable } from "./devices.ts";
 import type { DocumentTable } from "./document-table.ts";
 import { evidenceTable } from "./evidence.ts";
 import { type GoalsTable, goalsTable } from "./goals.ts";
 import { type HitsTable, hitsTable } from "./hits.ts";
 import { inspectionsTable } from "./inspections.ts";
 import { jointsTable } from "./joints.ts";
+import { type KeptAnswersTable, keptAnswersTable } from "./kept-answers.ts";
+import { type LabelsTable, labelsTable } from "./labels.ts";
 import type { ListTables } from "./lists.ts";
 import { measurementsTable } from "./measurements.ts";
 import { partsTable } from "./parts.ts";
@@ -26,9 +29,12 @@ export interface Tables extends ListTables {
   readonly costs: CostsTable;
   readonly deletions: DeletionsTable;
   readonly settings: SettingsTable;
+  readonly labels: LabelsTable;
   readonly watches: WatchesTable;
   readonly hits: HitsTable;
   readonly batches: BatchesTable;
+  readonly devices: DevicesTable;
+  readonly keptAnswers: KeptAnswersTable;
   /** Runs work on the tables whole or not at all; once it returns, it is on disk. */
   together<T>(work: () => T): T;
   /** Differs after every change of one of these tables by this program, and after any change by another. */
@@ -52,9 +58,12 @@ export function openTables(database: Database): Tables {
     costs: costsTable(database),
     deletions: deletionsTable(database),
     settings: settingsTable(database),
+    labels: labelsTable(database),
     watches: watchesTable(database),
     hits: hitsTable(database),
     batches: batchesTable(database),
+    devices: devicesTable(database),
+    keptAnswers: keptAnswersTable(database),
     stampOf: (...tables) => JSON.stringify([otherChanges.get(), ...tables.map((table) => table.changes())]),
     together: (work) => inTransaction(database, work),
   };

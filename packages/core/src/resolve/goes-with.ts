@@ -1,4 +1,5 @@
-import type { Club, NearMiss, Part, Question, Resolution, Want } from "@ferrule/core";
+import type { Part } from "../parts/part.ts";
+import type { Club, NearMiss, Question, Resolution, Want } from "./result.ts";
 
 /** What one part goes with, and what it does not go with. */
 export interface GoesWith {

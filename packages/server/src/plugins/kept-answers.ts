@@ -1,0 +1,48 @@
+import type { FastifyInstance } from "fastify";
+import { ProblemError } from "../errors.ts";
+import type { KeptAnswersTable } from "../store/kept-answers.ts";
+
+const keyHeader = "idempotency-key";
+const keptDays = 30;
+const dayMs = 86_400_000;
+
+/**
+ * Does what comes with a key once: sent again, because the answer was lost on the way, it gets the answer that was given
+ * (after the IETF draft "The Idempotency-Key HTTP Header Field"). Answers that may be another next time are not kept.
+ */
+export function addKeptAnswers(app: FastifyInstance, answers: KeptAnswersTable, today: () => string): void {
+  const underWay = new Set<string>();
+  app.addHook("preHandler", async (request, reply) => {
+    const key = keyOf(request.method, request.headers[keyHeader]);
+    if (key === undefined) return;
+    const kept = answers.get(key);
+    if (kept)
+      return reply
+        .code(kept.status)
+        .header("idempotency-replayed", "true")
+        .serializer((body: string) => body)
+        .type("application/json; charset=utf-8")
+        .send(kept.body);
+    if (underWay.has(key)) throw new ProblemError({ code: "still-at-it" });
+    underWay.add(key);
+    reply.raw.once("close", () => underWay.delete(key));
+  });
+  app.addHook("onSend", async (request, reply, body) => {
+    const key = keyOf(request.method, request.headers[keyHeader]);
+    if (key === undefined || !underWay.has(key) || reply.statusCode >= 300 || typeof body !== "string")
+      return;
+    answers.put(key, { status: reply.statusCode, body }, today());
+    answers.forgetBefore(new Date(Date.parse(today()) - keptDays * dayMs).toISOString().slice(0, 10));
+  });
+}
+
+function keyOf(method: string, header: string | readonly string[] | undefined): string | undefined {
+  if (header === undefined || method === "GET" || method === "HEAD") return undefined;
+  if (typeof header === "string" && /^[\w-]{8,100}$/.test(header)) return header;
+  const refusal = {
+    field: "Idempotency-Key",
+    got: JSON.stringify(header),
+    expected: "8 to 100 letters, digits, - or _",
+  };
+  throw new ProblemError({ code: "bad-request", refusals: [refusal] });
+}
