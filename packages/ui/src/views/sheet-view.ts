@@ -36,7 +36,6 @@ export class SheetView extends LitElement {
   override render() {
     return html`<div class="stack" @ferrule-retry=${() => this.#all.again()} @ferrule-measured=${this.#measured}>
       ${whenReady(this.#all.state, "the sheet", ([{ sheet, measured }, bench]) => {
-        this.style.setProperty("--print-size", `${printSizePt(sheet)}pt`);
         const stands =
           isJoined(bench.joints, sheet.parts.find(({ role }) => role === "shaft")?.id ?? "", "gripped") &&
           !sheet.steps.some(({ step }) => ["screw-in", "bond-tip", "grip-on"].includes(step));
@@ -44,6 +43,11 @@ export class SheetView extends LitElement {
       })}
       ${this.#all.state.is === "failed" && this.#all.state.code === "unsafe" ? this.renderStopped() : ""}
     </div>`;
+  }
+
+  protected override updated(): void {
+    const columns = this.renderRoot.querySelector(".columns");
+    if (columns) this.style.setProperty("--print-size", `${printSizePt(columns.textContent ?? "")}pt`);
   }
 
   private renderSheet(sheet: BuildSheet, measured: readonly Compared[], stands: boolean): TemplateResult {
@@ -169,16 +173,14 @@ function experienceText(
   return `${change} against the estimate, drawn towards nothing while clubs are few: ${countText(clubs, "club")} of this type, ${clubsOfAll} in all`;
 }
 
-/** Two columns of a page hold some nine thousand characters in type of 7.5 points; the type shrinks with what there is more. */
-function printSizePt(sheet: BuildSheet): number {
-  const told = new Map(sheet.steps.flatMap(({ cautions }) => cautions.map(({ code, text }) => [code, text])));
-  const characters = [
-    ...told.values(),
-    ...sheet.steps.map(({ text }) => `${text} and what it takes of time and skill, with its care`),
-    ...sheet.parts.flatMap(({ checks }) => checks.map(({ question }) => `${question} ${" ".repeat(20)}`)),
-  ].join(" ").length;
-  const fitting = 7.5 * Math.sqrt(8200 / (characters + 2200));
-  return Math.round(10 * Math.min(8.5, Math.max(5.5, fitting))) / 10;
+/** So many characters fill two columns of A4 in type of 6.1 points, told by printing the sheet with the most work in the demo. */
+const fullPage = { characters: 7850, sizePt: 6.1 };
+
+/** The type gets smaller with what there is to say, so that it stays one page. */
+function printSizePt(text: string): number {
+  const { length } = text.replace(/\s+/g, " ");
+  const fitting = fullPage.sizePt * Math.sqrt(fullPage.characters / Math.max(1, length));
+  return Math.round(10 * Math.min(7.5, Math.max(4.5, fitting))) / 10;
 }
 
 customElements.define("ferrule-sheet-view", SheetView);
