@@ -15,9 +15,13 @@ import { clubTypes, flexes, lengthBases } from "../../packages/core/src/parts/pa
 import { dealVerdicts, ways } from "../../packages/core/src/worth/deal.ts";
 import { entryTypes } from "../../packages/core/src/worth/entry.ts";
 import { conditions } from "../../packages/core/src/worth/evidence.ts";
-import { levelSpread } from "../../packages/core/src/worth/resale-prior.ts";
 import { outcomes } from "../../packages/core/src/worth/sighting.ts";
-import { dealVerdictWords, outcomeWords, wayWords } from "../../packages/ui/src/words/deal-words.ts";
+import {
+  closenessWords,
+  dealVerdictWords,
+  outcomeWords,
+  wayWords,
+} from "../../packages/ui/src/words/deal-words.ts";
 import { entryWords } from "../../packages/ui/src/words/entry-words.ts";
 import { intentWords } from "../../packages/ui/src/words/item-words.ts";
 import { verdictWords } from "../../packages/ui/src/words/verdict-words.ts";
@@ -56,7 +60,7 @@ describe("docs/vocabulary.md", () => {
     ["way", ways],
     ["outcome of a sighting", outcomes],
     ["condition", conditions],
-    ["closeness", Object.keys(levelSpread)],
+    ["closeness", Object.keys(closenessWords)],
     ["type of entry", entryTypes],
   ])("says what each %s means", (_what, names) => {
     expect(names.length).toBeGreaterThan(1);
@@ -96,7 +100,7 @@ describe("docs/worth.md", () => {
 
   it("has a row for every way and every closeness", () => {
     const cells = firstCells(page);
-    const names = [...ways, ...Object.keys(levelSpread)];
+    const names = [...ways, ...Object.keys(closenessWords)];
     expect(names.filter((name) => !cells.includes(name))).toEqual([]);
   });
 });
