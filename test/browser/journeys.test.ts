@@ -1,8 +1,5 @@
-import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
-import { openPage, openWorkshop, served, settled, type Workshop } from "./page.test-kit.ts";
-
-// A browser on a busy machine is slow, and slow is not wrong.
-vi.setConfig({ testTimeout: 90_000, hookTimeout: 120_000 });
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openWorkshop, served, settled, type Workshop } from "./page.test-kit.ts";
 
 let workshop: Workshop;
 beforeAll(async () => {
@@ -11,9 +8,7 @@ beforeAll(async () => {
 afterAll(() => workshop.close());
 
 async function atBench(path = "/") {
-  const address = await workshop.openBench();
-  const { page, faults } = await openPage(workshop, `${address}${path}`);
-  return { address, page, faults };
+  return workshop.visit(path);
 }
 
 describe("the bench", () => {

@@ -1,11 +1,10 @@
-import { execFile } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { promisify } from "node:util";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { inject, onTestFinished } from "vitest";
 import { buildApp } from "../../packages/server/src/app.ts";
 import { readDemo, readReference } from "../../packages/server/src/reference-files.ts";
 
@@ -13,60 +12,72 @@ const checkout = fileURLToPath(new URL("../../", import.meta.url));
 const chromiumFlags =
   "--no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync";
 
-/** A built page, a browser, and a new bench for every caller; all of it is gone after `close`. */
+/** The built page, a browser, and a new bench for every caller; all of it is gone after `close`. */
 export interface Workshop {
   readonly browser: Browser;
   /** Starts a server on a bench of its own, kept in a temporary folder, with the example on it. Returns its address. */
   readonly openBench: () => Promise<string>;
+  /** The same, and a page at a path of it; both are gone when the test is over. */
+  readonly visit: (path: string) => Promise<Visit>;
   readonly close: () => Promise<void>;
+}
+
+/** A page, and the address of the bench that it shows. Errors of the page itself are collected in `faults`. */
+export interface Visit {
+  readonly address: string;
+  readonly page: Page;
+  readonly faults: readonly string[];
 }
 
 export async function openWorkshop(): Promise<Workshop> {
   const folder = mkdtempSync(join(tmpdir(), "ferrule-browser-"));
-  const pageFolder = join(folder, "page");
-  await buildPage(pageFolder);
   const browser = await chromium.launch({
     executablePath: process.env["CHROMIUM"] ?? "/usr/bin/chromium",
     args: chromiumFlags.split(" "),
   });
-  const closings: (() => Promise<unknown>)[] = [() => browser.close()];
-  const openBench = async () => {
-    const dataFolder = mkdtempSync(join(folder, "bench-"));
+  const startBench = async () => {
     const data = join(checkout, "data");
     const app = await buildApp({
-      dataFolder,
-      pageFolder,
+      dataFolder: mkdtempSync(join(folder, "bench-")),
+      pageFolder: inject("pageFolder"),
       reference: readReference(data),
       demo: readDemo(data),
     });
-    closings.push(() => app.close());
     await app.listen({ port: 0, host: "127.0.0.1" });
-    return `http://127.0.0.1:${(app.server.address() as AddressInfo).port}`;
+    return { app, address: `http://127.0.0.1:${(app.server.address() as AddressInfo).port}` };
+  };
+  const closings: (() => Promise<unknown>)[] = [() => browser.close()];
+  const openBench = async () => {
+    const { app, address } = await startBench();
+    closings.push(() => app.close());
+    return address;
+  };
+  const visit = async (path: string) => {
+    const { app, address } = await startBench();
+    onTestFinished(() => app.close());
+    const { page, faults } = await openPage({ browser }, `${address}${path}`);
+    onTestFinished(() => page.context().close());
+    return { address, page, faults };
   };
   const close = async () => {
     for (const step of closings) await step();
     rmSync(folder, { recursive: true, force: true });
   };
-  return { browser, openBench, close };
+  return { browser, openBench, visit, close };
 }
 
-/** Builds the page as it ships, whatever this test run's own environment says. */
-async function buildPage(outDir: string): Promise<void> {
-  const vite = join(checkout, "node_modules/vite/bin/vite.js");
-  const words = [vite, "build", "packages/ui", "--outDir", outDir, "--logLevel", "warn"];
-  await promisify(execFile)(process.execPath, words, {
-    cwd: checkout,
-    env: { ...process.env, NODE_ENV: "production" },
-  });
-}
-
-/** A page at a path, once it has its answers. Errors of the page itself are collected in `faults`. */
+/**
+ * A page at a path, once it has its answers. Errors of the page itself are collected in `faults`. A script is run at the start
+ * of every page that is opened there.
+ */
 export async function openPage(
-  workshop: Workshop,
+  workshop: Pick<Workshop, "browser">,
   address: string,
   options: BrowserContextOptions = {},
+  script = "",
 ): Promise<{ page: Page; faults: string[] }> {
   const context = await workshop.browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+  if (script !== "") await context.addInitScript(script);
   const page = await context.newPage();
   const faults: string[] = [];
   page.on("pageerror", (error) => faults.push(error.message));

@@ -1,9 +1,6 @@
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
-import { openPage, openWorkshop, served, settled, type Workshop } from "./page.test-kit.ts";
-
-// A browser on a busy machine is slow, and slow is not wrong.
-vi.setConfig({ testTimeout: 240_000, hookTimeout: 120_000 });
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openWorkshop, served, settled, type Workshop } from "./page.test-kit.ts";
 
 let workshop: Workshop;
 beforeAll(async () => {
@@ -12,9 +9,7 @@ beforeAll(async () => {
 afterAll(() => workshop.close());
 
 async function at(path: string) {
-  const address = await workshop.openBench();
-  const { page, faults } = await openPage(workshop, `${address}${path}`);
-  return { address, page, faults };
+  return workshop.visit(path);
 }
 
 async function planned(page: Page): Promise<void> {
