@@ -41,9 +41,8 @@ export function sheetSteps(steps: readonly WorkStep[]): TemplateResult {
 
 function stepRow(step: WorkStep, at: number, first: ReadonlyMap<string, number>): TemplateResult {
   const told = step.cautions.filter(({ code }) => first.get(code) === at);
-  const again = [...new Set(step.cautions.map(({ code }) => first.get(code) ?? at))].filter(
-    (one) => one < at,
-  );
+  const firsts = new Set(step.cautions.map(({ code }) => first.get(code) ?? at));
+  const again = [...firsts].filter((one) => one < at).sort((one, other) => one - other);
   const facts = [
     minutesText(step.minutes),
     skillWords[step.skill].toLowerCase(),
