@@ -113,9 +113,7 @@ export function toolPolicy({ seed, catalogue, reference, costs, solver, report =
       ...{ hours: "at-own-rate", leastPerHourMinor: null },
     };
     const options = { seconds: 5, relativeGap: 0.001, now: () => performance.now() };
-    const plan = await planBench({ ...world, wishes }, (model) =>
-      solvePlan(model, solver, options),
-    );
+    const plan = await planBench({ ...world, wishes }, (model) => solvePlan(model, solver, options));
     report({ day, plan });
     for (const action of plan.actions) {
       if (action.do === "build") buildAs(action, day, ledger);
