@@ -50,6 +50,8 @@ it("describes itself in OpenAPI 3.1, every route with its bodies", async () => {
       "/api/hits/{id}",
       "/api/costs",
       "/api/settings",
+      "/api/labels",
+      "/api/codes/{code}",
       "/api/health",
     ]),
   );
