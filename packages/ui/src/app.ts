@@ -14,7 +14,6 @@ import "./views/exchange-view.ts";
 import "./views/part-form-view.ts";
 import "./views/part-view.ts";
 import "./views/questions-view.ts";
-import "./views/settings-view.ts";
 import "./views/wants-view.ts";
 
 /** The page: its header, one view at a time, and the line that says what was done. */
@@ -184,6 +183,10 @@ export class FerruleApp extends LitElement {
         return html`<ferrule-inspection-view class="view" .partId=${route.id}></ferrule-inspection-view>`;
       case "advert":
         return html`<ferrule-advert-view class="view" .parts=${route.parts}></ferrule-advert-view>`;
+      case "labels":
+        return html`<ferrule-labels-view class="view" .display=${display} .chosen=${route.parts}></ferrule-labels-view>`;
+      case "code":
+        return html`<ferrule-code-view class="view" .code=${route.code}></ferrule-code-view>`;
       case "prices":
         return html`<ferrule-prices-view class="view"></ferrule-prices-view>`;
       case "costs":

@@ -18,6 +18,8 @@ export type Route =
   | { readonly view: "sheet"; readonly head: string; readonly id: string; readonly build: Build }
   | { readonly view: "inspection"; readonly id: string }
   | { readonly view: "advert"; readonly parts: readonly string[] }
+  | { readonly view: "labels"; readonly parts: readonly string[] }
+  | { readonly view: "code"; readonly code?: string }
   | { readonly view: SimpleView }
   | { readonly view: "nowhere" };
 
@@ -57,6 +59,9 @@ export function routeFrom(path: string): Route {
   if (first === "inspect" && second) return { view: "inspection", id: second };
   if (first === "advert" && second)
     return { view: "advert", parts: [second, third, fourth, ...rest].filter((id) => id !== undefined) };
+  if (first === "labels")
+    return { view: "labels", parts: [second, third, fourth, ...rest].filter((id) => id !== undefined) };
+  if (first === "code") return second ? { view: "code", code: second } : { view: "code" };
   const view = simple.find((name) => name === first);
   return view ? { view } : { view: "nowhere" };
 }
@@ -98,6 +103,8 @@ export const hrefs = {
   inspect: (id: string) => pathOf("inspect", id),
   /** What to write about these parts to sell them. */
   advert: (parts: readonly string[]) => pathOf("advert", ...parts),
+  /** The labels of these parts; none leaves the choice to the page. */
+  labels: (parts: readonly string[]) => pathOf("labels", ...parts),
   /** The form that sells these parts together; none leaves the choice to the form. */
   sell: (parts: readonly string[]) => pathOf("sell", ...parts),
 };

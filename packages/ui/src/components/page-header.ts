@@ -18,6 +18,8 @@ const morePlaces: readonly Place[] = [
   ["/prices", "Prices"],
   ["/costs", "Costs"],
   ["/models", "Models"],
+  ["/labels", "Labels"],
+  ["/code", "Find by code"],
   ["/exchange", "Import, export"],
   ["/settings", "Settings"],
 ];

@@ -1,7 +1,10 @@
-import type { Joint, Part } from "@ferrule/core";
+import { type Joint, type Part, typedCode } from "@ferrule/core";
 import { css, html, LitElement } from "lit";
 import type { BenchContext } from "../bench-context.ts";
+import { tell } from "../events.ts";
+import { failed } from "../fetched.ts";
 import { countText } from "../format/number.ts";
+import { type FoundCode, labelApi } from "../label-api.ts";
 import { hrefs } from "../route.ts";
 import { findParts, noFilter, type PartFilter } from "../search/find-parts.ts";
 import { baseStyles } from "../styles/base-styles.ts";
@@ -22,7 +25,7 @@ const narrowings = [
 
 /** The parts of the bench, to search and narrow. */
 export class PartList extends LitElement {
-  static override properties = { context: {}, filter: { state: true } };
+  static override properties = { context: {}, filter: { state: true }, coded: { state: true } };
   static override styles = [
     baseStyles,
     formStyles,
@@ -61,6 +64,8 @@ export class PartList extends LitElement {
   ];
   declare context: BenchContext;
   declare private filter: PartFilter;
+  /** What the code of a label that was typed or scanned into the search led to. */
+  declare private coded: FoundCode | undefined;
 
   constructor() {
     super();
@@ -74,8 +79,9 @@ export class PartList extends LitElement {
       <h2 id="parts">Parts</h2>
       <div class="search">
         <label for="text">Search</label>
-        <input id="text" type="search" .value=${this.filter.text} autocomplete="off" placeholder="Maker, model, family, note …" @input=${this.#typed} />
+        <input id="text" type="search" .value=${this.filter.text} autocomplete="off" placeholder="Maker, model, family, note, code …" @input=${this.#typed} @keydown=${this.#entered} />
       </div>
+      <div aria-live="polite">${this.renderCoded()}</div>
       <details>
         <summary>Narrow it down${this.renderNarrowed()}</summary>
         <div class="filters">${narrowings.map((narrowing) => this.renderNarrowing(narrowing))}</div>
@@ -86,6 +92,19 @@ export class PartList extends LitElement {
       ${found.length === 0 ? html`<p>Nothing like that. <button @click=${() => (this.filter = noFilter)}>Show everything</button></p>` : ""}
       <ul class="plain">${found.map((part) => html`<li class="part">${this.renderPart(part)}</li>`)}</ul>
     </section>`;
+  }
+
+  private renderCoded() {
+    if (!this.coded) return "";
+    const { code, part, near } = this.coded;
+    const link = (id: string) => {
+      const named = this.context.parts.get(id);
+      return html`<a href=${hrefs.part(id)}>${named ? partTitle(named) : id}</a>`;
+    };
+    if (part !== null) return html`<p><span class="mono">${code}</span> is ${link(part)}.</p>`;
+    if (near.length === 0)
+      return html`<p>Nothing on the bench has the code <span class="mono">${code}</span>.</p>`;
+    return html`<p>Nothing on the bench has the code <span class="mono">${code}</span>. Did you mean ${near.map((one, at) => html`${at > 0 ? " or " : ""}<span class="mono">${one.code}</span>, ${link(one.part)}`)}?</p>`;
   }
 
   private renderNarrowed() {
@@ -121,7 +140,24 @@ export class PartList extends LitElement {
 
   readonly #typed = (event: Event) => {
     this.filter = { ...this.filter, text: (event.target as HTMLInputElement).value };
+    this.coded = undefined;
+    if (typedCode(this.filter.text).is === "code") void this.#lookUp(this.filter.text);
   };
+
+  /** A scanner that types ends with Enter, faster than any answer; so the code is looked up here whatever was asked before. */
+  readonly #entered = async (event: KeyboardEvent) => {
+    const text = (event.target as HTMLInputElement).value;
+    if (event.key !== "Enter" || typedCode(text).is === "no-code") return;
+    const part = await this.#lookUp(text);
+    if (part) tell(this, "ferrule-go", { path: hrefs.part(part) });
+  };
+
+  async #lookUp(text: string): Promise<string | undefined> {
+    const found = await labelApi.find(text).catch((error: unknown) => void failed(error));
+    if (this.filter.text !== text) return undefined;
+    this.coded = found || undefined;
+    return this.coded?.part ?? undefined;
+  }
 
   #narrow(name: keyof PartFilter, event: Event): void {
     this.filter = { ...this.filter, [name]: (event.target as HTMLSelectElement).value };

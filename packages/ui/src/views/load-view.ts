@@ -17,6 +17,9 @@ const loaders: Readonly<Partial<Record<Route["view"], () => Promise<unknown>>>> 
   costs: () => import("./costs-view.ts"),
   together: () => import("./together-view.ts"),
   models: () => import("./models-view.ts"),
+  settings: () => import("./settings-view.ts"),
+  labels: () => import("./labels-view.ts"),
+  code: () => import("./code-view.ts"),
 };
 
 /** Whether the code of a view is here; most of it comes with the page. */

@@ -67,6 +67,7 @@ export class PartView extends LitElement {
   private renderActions(part: Part) {
     return html`<div class="row">
       ${part.soldOn === undefined ? html`<a class="button" href=${hrefs.inspect(part.id)}>Look it over</a><a class="button" href=${hrefs.advert([part.id])}>Describe</a><a class="button" href=${hrefs.sell([part.id])}>Sell</a>` : ""}
+      ${part.soldOn === undefined ? html`<a class="button" href=${hrefs.labels([part.id])}>Label</a>` : ""}
       <a class="button" href=${hrefs.editPart(part.id)}>Change</a>
       <button @click=${this.#delete}>Delete</button>
     </div>`;
