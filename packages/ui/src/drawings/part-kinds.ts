@@ -83,11 +83,13 @@ export function partKinds(
 /** What stands between a bored head and a shaft: nothing but the bore, one for every size of it. */
 export function straightIn(head: PartKindGroup): PartKindGroup {
   const [, end] = head.lines;
+  const isBore = end.startsWith("bore");
+  const title = isBore ? `straight into a ${end}` : `no adapter, where ${end} is wanted`;
   return {
-    key: `between straight into a ${end}`,
+    key: `between ${title}`,
     column: "between",
-    lines: ["straight in", end],
-    title: `straight into a ${end}`,
+    lines: [isBore ? "straight in" : "no adapter", end],
+    title,
     parts: [],
   };
 }

@@ -167,9 +167,9 @@ export class TogetherDrawing extends MeasuredDrawing {
     const room = Math.floor((widePx - 10) / letterPx);
     return svg`<g class="group ${group.key === this.chosen ? "chosen" : ""}" @click=${() => this.#choose(group.key)}>
       <rect class="box" x=${x} y=${y} width=${widePx} height=${boxPx} rx="3" />
-      <text x=${x + 6} y=${y + 16}>${shortened(first, room - (count ? count.length + 1 : 0))}</text>
-      <text class="soft" x=${x + 6} y=${y + 32}>${shortened(second, room)}</text>
-      <text class="strong" x=${x + widePx - 5} y=${y + 16} text-anchor="end">${count}</text>
+      <text x=${x + 6} y=${y + 16}>${shortened(first, room)}</text>
+      <text class="soft" x=${x + 6} y=${y + 32}>${shortened(second, room - (count ? count.length + 1 : 0))}</text>
+      <text class="strong" x=${x + widePx - 5} y=${y + 32} text-anchor="end">${count}</text>
     </g>`;
   }
 
