@@ -61,7 +61,7 @@ export function saleDescription(input: SaleInput): SaleAnswer {
   const specs = isClub ? specLines(measurement, estimates) : { lines: [], notMeasured: [] };
   const sections = {
     title: titleLine(parts),
-    parts: [...builtLines(measurement), ...joinedLines(input), ...partLines(parts)],
+    parts: [...builtLines(measurement), ...partLines(parts), ...joinedLines(input)],
     measures: specs.lines,
     condition: conditionLines(parts, input),
     extras: extraLines(parts),

@@ -1,4 +1,11 @@
-import type { CostSettings, Joint, Money, Part, Refusal } from "@ferrule/core";
+import {
+  type CostSettings,
+  type Joint,
+  type Money,
+  type Part,
+  type Refusal,
+  safetyStops,
+} from "@ferrule/core";
 import { css, html, LitElement, type TemplateResult } from "lit";
 import { ApiError, api, type Bench } from "../api.ts";
 import "../components/record-form.ts";
@@ -121,6 +128,11 @@ export class SellView extends LitElement {
     if (sold.length === 0) return html`<p class="soft">Choose what is sold first.</p>`;
     return html`<p><strong>${sold.map(partTitle).join(", ")}</strong></p>
       ${this.renderPaid(sold)}
+      ${
+        safetyStops(sold).length > 0
+          ? html`<label class="tick"><input type="checkbox" id="broken" /><span>Sold as broken, and the buyer told that it is not to be swung</span></label>`
+          : ""
+      }
       <ferrule-record-form
         .fields=${sellFields(costs)}
         .record=${{ on: dayText(new Date()), club: this.clubName(sold) }}
@@ -162,7 +174,9 @@ export class SellView extends LitElement {
   readonly #sell = async (event: CustomEvent<{ record: Record<string, unknown> }>): Promise<void> => {
     this.busy = true;
     const { price } = event.detail.record as { price: Money };
-    await tradeApi.sell({ parts: this.chosen, ...event.detail.record }).then(
+    const isBroken = this.renderRoot.querySelector<HTMLInputElement>("#broken")?.checked ?? false;
+    const broken = isBroken ? { notToBeSwung: true } : {};
+    await tradeApi.sell({ parts: this.chosen, ...event.detail.record, ...broken }).then(
       () => {
         tell(this, "ferrule-done", { text: `Sold at ${moneyText(price.amountMinor, price.currency)}.` });
         tell(this, "ferrule-go", { path: "/books" });
