@@ -35,6 +35,7 @@ import { openReadyModels } from "./trade/ready-models.ts";
 import { openTrade } from "./trade/trade.ts";
 import { notingShelf } from "./watch/noting-shelf.ts";
 import { openWatchlist } from "./watch/watchlist.ts";
+import { versionTag } from "./wire/version-tag.ts";
 
 export interface AppOptions {
   /** The folder of the bench's database; without it the bench is kept in memory and gone at the end. */
@@ -101,7 +102,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const started = randomUUID();
   const stamp = () => tables.stampOf(parts, joints, claims, catalogue, evidence, sightings);
   const benchStamp = () => tables.stampOf(parts, joints, claims, catalogue, evidence);
-  const snapshotStamp = () => JSON.stringify([started, stamp(), bench.goal(), costs.read(), settings.read()]);
+  const snapshotStamp = () => versionTag([started, stamp(), bench.goal(), costs.read(), settings.read()]);
   const judgements = openJudgements(threads);
   const plans = openPlans({ ...world, stamp }, threads);
   const planJobs = openPlanJobs(plans, logFailure);

@@ -16,6 +16,7 @@ import type {
   WorkStep,
 } from "@ferrule/core";
 import type { DisplaySettings } from "./display-settings.ts";
+import { type LostCall, signal } from "./offline/signal.ts";
 
 /** The bench as it is kept. */
 export interface Bench {
@@ -136,18 +137,21 @@ export interface TuneReply {
   readonly cautions: WorkStep["cautions"];
 }
 
-/** Asks the server for one thing. Whatever goes wrong comes as an `ApiError`. */
-export async function call<T>(
-  method: string,
-  path: string,
-  body?: unknown,
-  signal?: AbortSignal,
-): Promise<T> {
-  const reply = await send(method, path, body, signal);
+/** Asks the bench for one thing; without a signal, what is kept here answers. Whatever goes wrong comes as an `ApiError`. */
+export async function call<T>(method: string, path: string, body?: unknown, given?: AbortSignal): Promise<T> {
+  // The same key when it is sent again, so that what reached the bench without an answer is not done twice.
+  const key = newKey();
+  const reply = signal.state.isLost ? undefined : await send(method, path, body, key, given);
+  if (reply === undefined) return withoutSignal<T>({ method, path, body, key });
   const answer: unknown = await reply.json().catch(() => undefined);
-  if (reply.ok) return answer as T;
+  if (reply.ok) {
+    if (method === "GET") signal.saw(path, answer);
+    else signal.changed();
+    return answer as T;
+  }
   const error = (answer as { error?: { code?: string; message?: string; refusals?: Refusal[] } } | undefined)
     ?.error;
+  if (error?.code === "not-paired") location.assign("/pair");
   throw new ApiError(
     error?.code ?? "no-answer",
     error?.message ?? `The server answered ${reply.status} without saying why`,
@@ -155,24 +159,50 @@ export async function call<T>(
   );
 }
 
+/** Nothing where the bench cannot be reached. */
 async function send(
   method: string,
   path: string,
   body: unknown,
-  signal: AbortSignal | undefined,
-): Promise<Response> {
+  key: string,
+  given: AbortSignal | undefined,
+): Promise<Response | undefined> {
   const init = {
     method,
-    ...(signal && { signal }),
-    ...(body !== undefined && {
-      body: JSON.stringify(body),
-      headers: { "content-type": "application/json" },
-    }),
+    headers: {
+      ...(body !== undefined && { "content-type": "application/json" }),
+      ...(canWait(method, path) && { "idempotency-key": key }),
+    },
+    ...(given && { signal: given }),
+    ...(body !== undefined && { body: JSON.stringify(body) }),
   };
   try {
-    return await fetch(path, init);
+    return await signal.fetch(path, init);
   } catch {
-    if (signal?.aborted) throw new ApiError("given-up", "Nobody waits for the answer any more");
-    throw new ApiError("unreachable", "The bench cannot be reached. Is Ferrule still running?");
+    if (given?.aborted) throw new ApiError("given-up", "Nobody waits for the answer any more");
+    return undefined;
   }
+}
+
+/** What is entered into a list, or bought: the rest is asked for, and asking twice does no harm. */
+function canWait(method: string, path: string): boolean {
+  return (
+    method !== "GET" &&
+    /^\/api\/(bench\/(parts|joints|claims)|catalogue|evidence|sightings)(\/[^/]+(\/buy)?)?$/.test(path)
+  );
+}
+
+async function withoutSignal<T>(lost: LostCall): Promise<T> {
+  const answer = await signal.answer(lost);
+  if (answer.ok || answer.code !== "unreachable" || signal.state.asOf !== null) signal.lose();
+  if (!answer.ok) throw new ApiError(answer.code, answer.message, answer.refusals);
+  if (lost.method === "GET") signal.saw(lost.path, answer.value);
+  return answer.value as T;
+}
+
+/** 128 random bits; the browser has a name for it on secure pages only. */
+function newKey(): string {
+  return [...crypto.getRandomValues(new Uint8Array(16))]
+    .map((byte) => byte.toString(16).padStart(2, "0"))
+    .join("");
 }

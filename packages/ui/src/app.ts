@@ -4,6 +4,9 @@ import { api } from "./api.ts";
 import { type DisplaySettings, defaultDisplay } from "./display-settings.ts";
 import type { News } from "./events.ts";
 import { failed } from "./fetched.ts";
+import { countText } from "./format/number.ts";
+import type { Renamed } from "./offline/send-waiting.ts";
+import { signal } from "./offline/signal.ts";
 import { type Route, routeFrom } from "./route.ts";
 import { baseStyles } from "./styles/base-styles.ts";
 import { isHere, loadView } from "./views/load-view.ts";
@@ -25,6 +28,7 @@ export class FerruleApp extends LitElement {
     turn: { state: true },
     missing: { state: true },
     judged: { state: true },
+    shared: { state: true },
   };
   static override styles = [
     baseStyles,
@@ -89,11 +93,14 @@ export class FerruleApp extends LitElement {
   declare private missing: string | undefined;
   /** The judgement of the listing that was gone to, until something else is. */
   declare private judged: News["ferrule-go"]["judged"];
+  /** Text that another app has shared, until something else is gone to. */
+  declare private shared: string | undefined;
   /** Done when the code of the view that is gone to has come. */
   #arrived: Promise<void> | undefined;
 
   constructor() {
     super();
+    this.shared = takeShared();
     this.path = location.pathname;
     this.display = defaultDisplay;
     this.turn = 0;
@@ -102,6 +109,9 @@ export class FerruleApp extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     window.addEventListener("popstate", this.#moved);
+    signal.addEventListener("caught-up", this.#caughtUp);
+    // A browser that keeps nothing shows the page all the same.
+    void signal.start().catch(() => undefined);
     void api.settings().then((display) => this.#show(display), failed);
   }
 
@@ -113,6 +123,7 @@ export class FerruleApp extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     window.removeEventListener("popstate", this.#moved);
+    signal.removeEventListener("caught-up", this.#caughtUp);
   }
 
   override render() {
@@ -164,7 +175,7 @@ export class FerruleApp extends LitElement {
       case "settings":
         return html`<ferrule-settings-view class="view" .display=${display}></ferrule-settings-view>`;
       case "listings":
-        return html`<ferrule-listings-view class="view" .display=${display}></ferrule-listings-view>`;
+        return html`<ferrule-listings-view class="view" .display=${display} .shared=${this.shared}></ferrule-listings-view>`;
       case "listing":
         return html`<ferrule-listing-view class="view" .display=${display} .sightingId=${route.id} .judged=${this.judged}></ferrule-listing-view>`;
       case "plan":
@@ -183,10 +194,6 @@ export class FerruleApp extends LitElement {
         return html`<ferrule-inspection-view class="view" .partId=${route.id}></ferrule-inspection-view>`;
       case "advert":
         return html`<ferrule-advert-view class="view" .parts=${route.parts}></ferrule-advert-view>`;
-      case "labels":
-        return html`<ferrule-labels-view class="view" .display=${display} .chosen=${route.parts}></ferrule-labels-view>`;
-      case "code":
-        return html`<ferrule-code-view class="view" .code=${route.code}></ferrule-code-view>`;
       case "prices":
         return html`<ferrule-prices-view class="view"></ferrule-prices-view>`;
       case "costs":
@@ -195,6 +202,14 @@ export class FerruleApp extends LitElement {
         return html`<ferrule-models-view class="view"></ferrule-models-view>`;
       case "together":
         return html`<ferrule-together-view class="view"></ferrule-together-view>`;
+      case "labels":
+        return html`<ferrule-labels-view class="view" .display=${display} .chosen=${route.parts}></ferrule-labels-view>`;
+      case "code":
+        return html`<ferrule-code-view class="view" .code=${route.code}></ferrule-code-view>`;
+      case "devices":
+        return html`<ferrule-devices-view class="view"></ferrule-devices-view>`;
+      case "waiting":
+        return html`<ferrule-waiting-view class="view"></ferrule-waiting-view>`;
       case "nowhere":
         return html`<div class="view stack"><h1 tabindex="-1">There is no such page</h1><a class="button" href="/">Back to the bench</a></div>`;
     }
@@ -229,7 +244,7 @@ export class FerruleApp extends LitElement {
       !link ||
       !isPlain ||
       link.origin !== location.origin ||
-      link.pathname.startsWith("/api/") ||
+      /^\/(api\/|pair$|trust$)/.test(link.pathname) ||
       link.hasAttribute("download")
     )
       return;
@@ -241,6 +256,22 @@ export class FerruleApp extends LitElement {
     this.path = location.pathname;
     this.judged = undefined;
     void this.#focusHeading();
+  };
+
+  /** What was entered without a signal has arrived: what is shown follows, also where the bench has another name for it. */
+  readonly #caughtUp = (event: Event): void => {
+    const { sent, renamed } = (event as CustomEvent<{ sent: number; renamed: readonly Renamed[] }>).detail;
+    const here = renamed.reduce(
+      (path, { from, to }) => path.replace(`/${encodeURIComponent(from)}`, `/${encodeURIComponent(to)}`),
+      location.pathname,
+    );
+    if (here !== location.pathname) history.replaceState(null, "", here);
+    this.path = here;
+    this.judged = undefined;
+    if (!isTyping()) this.turn += 1;
+    this.#say({
+      text: `${countText(sent, "thing")} entered without a signal ${sent === 1 ? "has" : "have"} reached the bench.`,
+    });
   };
 
   readonly #skip = (event: Event): void => {
@@ -271,6 +302,7 @@ export class FerruleApp extends LitElement {
   #go(path: string, judged?: News["ferrule-go"]["judged"]): void {
     if (path !== location.pathname) history.pushState(null, "", path);
     this.path = path;
+    this.shared = undefined;
     this.judged = judged;
     this.turn += 1;
     window.scrollTo(0, 0);
@@ -306,6 +338,22 @@ async function broughtBack(): Promise<string> {
   const { restored } = await api.undo();
   const [first] = [...restored.parts, ...restored.claims, ...restored.joints];
   return `Brought back ${first?.id ?? "what was there"}.`;
+}
+
+/** Text that another app shared is in the address only until the page is open. */
+function takeShared(): string | undefined {
+  if (location.pathname !== "/share") return undefined;
+  const given = new URLSearchParams(location.search);
+  history.replaceState(null, "", "/listings");
+  const words = ["title", "text", "url"].map((name) => given.get(name)?.trim()).filter((each) => each);
+  return [...new Set(words)].join("\n");
+}
+
+/** Whether something is being typed, which would be lost if the view were drawn anew. */
+function isTyping(): boolean {
+  let at: Element | null | undefined = document.activeElement;
+  while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;
+  return at?.matches("input, textarea, select") ?? false;
 }
 
 customElements.define("ferrule-app", FerruleApp);

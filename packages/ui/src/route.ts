@@ -37,6 +37,8 @@ const simple = [
   "costs",
   "models",
   "together",
+  "devices",
+  "waiting",
 ] as const;
 type SimpleView = (typeof simple)[number];
 

@@ -28,9 +28,9 @@ export function addKeptAnswers(app: FastifyInstance, answers: KeptAnswersTable, 
     reply.raw.once("close", () => underWay.delete(key));
   });
   app.addHook("onSend", async (request, reply, body) => {
-    const key = keyOf(request.method, request.headers[keyHeader]);
-    if (key === undefined || !underWay.has(key) || reply.statusCode >= 300 || typeof body !== "string")
-      return;
+    const key = request.headers[keyHeader];
+    if (typeof key !== "string" || !underWay.has(key)) return;
+    if (reply.statusCode >= 300 || typeof body !== "string") return;
     answers.put(key, { status: reply.statusCode, body }, today());
     answers.forgetBefore(new Date(Date.parse(today()) - keptDays * dayMs).toISOString().slice(0, 10));
   });

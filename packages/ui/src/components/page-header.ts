@@ -1,4 +1,5 @@
 import { css, html, LitElement } from "lit";
+import "./signal-mark.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 
 type Place = readonly [path: string, word: string];
@@ -21,6 +22,7 @@ const morePlaces: readonly Place[] = [
   ["/labels", "Labels"],
   ["/code", "Find by code"],
   ["/exchange", "Import, export"],
+  ["/devices", "Devices"],
   ["/settings", "Settings"],
 ];
 
@@ -160,6 +162,7 @@ export class PageHeader extends LitElement {
             <li class="more" @keydown=${this.#escape} @focusout=${this.#left}>${this.renderMore()}</li>
           </ul>
         </nav>
+        <ferrule-signal-mark></ferrule-signal-mark>
         <a class="button main add" href="/add">Add a part</a>
       </div>
     </header>`;

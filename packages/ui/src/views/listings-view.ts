@@ -1,5 +1,5 @@
 import type { Sighting } from "@ferrule/core";
-import { css, html, LitElement, type TemplateResult } from "lit";
+import { css, html, LitElement, type PropertyValues, type TemplateResult } from "lit";
 import { ApiError } from "../api.ts";
 import { batchApi } from "../batch-api.ts";
 import { sightingRow, sightingRowStyles } from "../components/sighting-row.ts";
@@ -23,6 +23,7 @@ const mostRows = 60;
 export class ListingsView extends LitElement {
   static override properties = {
     display: {},
+    shared: {},
     text: { state: true },
     km: { state: true },
     busy: { state: true },
@@ -57,6 +58,8 @@ export class ListingsView extends LitElement {
     `,
   ];
   declare display: DisplaySettings;
+  /** Text that another app has shared. */
+  declare shared: string | undefined;
   declare private text: string;
   declare private km: string;
   declare private busy: boolean;
@@ -71,6 +74,11 @@ export class ListingsView extends LitElement {
     this.km = "";
     this.busy = false;
     this.outcome = "";
+  }
+
+  /** Shared text is read at one press: another site could send text here too, and nothing is kept unasked. */
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("shared") && this.shared) this.text = this.shared;
   }
 
   override render() {

@@ -20,6 +20,8 @@ const loaders: Readonly<Partial<Record<Route["view"], () => Promise<unknown>>>> 
   settings: () => import("./settings-view.ts"),
   labels: () => import("./labels-view.ts"),
   code: () => import("./code-view.ts"),
+  devices: () => import("./devices-view.ts"),
+  waiting: () => import("./waiting-view.ts"),
 };
 
 /** Whether the code of a view is here; most of it comes with the page. */
