@@ -76,7 +76,9 @@ export async function openPage(
   options: BrowserContextOptions = {},
   script = "",
 ): Promise<{ page: Page; faults: string[] }> {
-  const context = await workshop.browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+  // What is kept for when there is no signal is the matter of tests of its own; elsewhere it would only take time.
+  const quiet = { viewport: { width: 1280, height: 900 }, serviceWorkers: "block" } as const;
+  const context = await workshop.browser.newContext({ ...quiet, ...options });
   if (script !== "") await context.addInitScript(script);
   const page = await context.newPage();
   const faults: string[] = [];
