@@ -10,6 +10,7 @@ import { countText } from "../format/number.ts";
 import { parseLength } from "../format/parse-length.ts";
 import { parseSwingWeight, swingWeightText } from "../format/swing-weight.ts";
 import { isJoined } from "../is-joined.ts";
+import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 import { targetOf } from "../target-of.ts";
@@ -91,7 +92,13 @@ export class TuneForm extends LitElement {
       frequencyCpm && intervalText(frequencyCpm, "cpm", 0),
     ];
     return html`<strong>${changeText(solution, this.club.grip, parts, lengthUnit)}</strong><p class="small soft">Becomes ${becomes.filter(Boolean).join(" · ")}</p>
-      <button type="button" @click=${() => tell(this, "ferrule-try-way", solution)}>Draw this way</button>`;
+      <button type="button" @click=${() => tell(this, "ferrule-try-way", solution)}>Draw this way</button> <a class="button" href=${this.sheetFor(solution)}>Build sheet for this</a>`;
+  }
+
+  /** The club with the grip that this way takes. */
+  private sheetFor({ build, grip }: TuneSolution): string {
+    const { head, adapter, shaft } = this.club;
+    return hrefs.sheet({ head, id: [head, adapter ?? "-", shaft, grip].join("+") }, build);
   }
 
   readonly #ask = async (event: Event) => {
