@@ -60,6 +60,11 @@ export const costs: CostSettings = {
   holdingPerWeekMinor: 5,
   discountPerYearPercent: 5,
   deadlineWeeks: 26,
+  leastOfferPercent: 60,
+  leastOfferInvitedPercent: 40,
+  farUnderPercent: 60,
+  unpricedPartPercent: 30,
+  unseenPartWeeks: 8,
   adjustments: {
     asNew: 1.15,
     fair: 0.85,

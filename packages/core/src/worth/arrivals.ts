@@ -22,7 +22,7 @@ export interface Arrivals {
   readonly high: number;
 }
 
-/** One in eight weeks, worth as much as eight weeks of looking: a weak guess from memory, to be overruled by the user's log. */
+/** One in eight weeks, worth as much as eight weeks of looking: a weak guess from memory, where the settings are not at hand. */
 export const weakArrivalPrior: ArrivalPrior = { shape: 1, weeks: 8 };
 
 /**

@@ -105,6 +105,15 @@ export const costSettingsSchema = z.strictObject({
   discountPerYearPercent: percent,
   /** Give up waiting for a part after so many weeks; null for never. */
   deadlineWeeks: z.number().positive().max(1000).nullable(),
+  /** An offer under this share of the price asked is not made; where offers are invited, one under the second. */
+  leastOfferPercent: percent,
+  leastOfferInvitedPercent: percent,
+  /** A price under this share of the low end of what its like went for is looked at twice. */
+  farUnderPercent: percent,
+  /** What a missing part that nobody has seen a price of is taken to cost: a share of what it makes whole. */
+  unpricedPartPercent: percent,
+  /** One in so many weeks is how often a part is taken to turn up, until the log of listings tells better. */
+  unseenPartWeeks: z.number().min(0.1).max(1000),
   adjustments: adjustmentsSchema,
 });
 export type CostSettings = z.infer<typeof costSettingsSchema>;

@@ -4,22 +4,28 @@ import type { DealContext } from "./deal-context.ts";
 import type { OfferedThing } from "./listing-things.ts";
 import { unsafeFaults } from "./unsafe-faults.ts";
 
-/** A price under this share of the low end of what its like goes for is far under the evidence; from memory, not measured. */
-const farUnderShare = 0.6;
-
 /** Reasons to look twice, in neutral words. */
 export function dealCares(
   things: readonly OfferedThing[],
   askingMinor: number | undefined,
   context: DealContext,
 ): DealReason[] {
-  return [...farUnder(things, askingMinor), ...unsafe(things), ...doubtsOf(context)];
+  return [
+    ...farUnder(things, askingMinor, context.costs.farUnderPercent),
+    ...unsafe(things),
+    ...doubtsOf(context),
+  ];
 }
 
-function farUnder(things: readonly OfferedThing[], askingMinor: number | undefined): DealReason[] {
+/** A price under the user's share of the low end of what its like goes for. */
+function farUnder(
+  things: readonly OfferedThing[],
+  askingMinor: number | undefined,
+  percent: number,
+): DealReason[] {
   const lows = things.flatMap(({ asItIs }) => (asItIs.resale.known ? asItIs.resale.lowMinor : []));
   const lowMinor = lows.reduce((sum, low) => sum + low, 0);
-  if (askingMinor === undefined || lows.length === 0 || askingMinor >= lowMinor * farUnderShare) return [];
+  if (askingMinor === undefined || lows.length === 0 || askingMinor >= (lowMinor * percent) / 100) return [];
   return [
     {
       code: "price-far-under",

@@ -10,6 +10,7 @@ const facts: VerdictFacts = {
   hopedMinor: 4000,
   lacksPrices: false,
   lacksDistance: false,
+  offers: { leastOfferPercent: 60, leastOfferInvitedPercent: 40 },
 };
 const said = (other: Partial<VerdictFacts["listing"]>) => ({ listing: { ...facts.listing, ...other } });
 const limits = (mostMinor: number | undefined, hopedMinor = mostMinor) => ({ mostMinor, hopedMinor });
@@ -37,6 +38,18 @@ it.each<[string, Partial<VerdictFacts>, string, string]>([
   [
     "offers are invited, and the price is beyond them",
     { askingMinor: 10_001, ...said({ negotiable: true }) },
+    "leave",
+    "far-over",
+  ],
+  [
+    "the user offers lower",
+    { askingMinor: 10_000, offers: { leastOfferPercent: 40, leastOfferInvitedPercent: 40 } },
+    "offer-up-to",
+    "over",
+  ],
+  [
+    "the user offers nothing lower",
+    { askingMinor: 4001, offers: { leastOfferPercent: 100, leastOfferInvitedPercent: 100 } },
     "leave",
     "far-over",
   ],

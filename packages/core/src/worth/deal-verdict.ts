@@ -1,4 +1,5 @@
 import type { Listing } from "../listing/listing.ts";
+import type { CostSettings } from "./cost-settings.ts";
 import type { DealReason, DealVerdict } from "./deal.ts";
 
 /** What a verdict is made of. */
@@ -15,11 +16,9 @@ export interface VerdictFacts {
   readonly lacksPrices: boolean;
   /** Whether getting it here costs something that nobody has told yet. */
   readonly lacksDistance: boolean;
+  /** How far below the price asked an offer may lie. */
+  readonly offers: Pick<CostSettings, "leastOfferPercent" | "leastOfferInvitedPercent">;
 }
-
-/** An offer under this share of the price asked is not worth the seller's time, nor yours; from memory. */
-const leastOfferShare = 0.6;
-const leastOfferShareWhereInvited = 0.4;
 
 export interface Verdict {
   readonly verdict: DealVerdict;
@@ -100,8 +99,9 @@ function atPrice(facts: VerdictFacts, askingMinor: number, most: number, hoped: 
     return because("leave", "no-gain", "It brings less than it costs, or less than you ask of a deal.");
   if (negotiable === false)
     return because("leave", "firm", "The price is firm, and more than it is worth to this bench.");
-  const share = negotiable === true ? leastOfferShareWhereInvited : leastOfferShare;
-  if (most < askingMinor * share)
+  const { leastOfferPercent, leastOfferInvitedPercent } = facts.offers;
+  const percent = negotiable === true ? leastOfferInvitedPercent : leastOfferPercent;
+  if (most < (askingMinor * percent) / 100)
     return because("leave", "far-over", "The price asked is far more than it is worth to this bench.");
   return unlessFar(
     facts,

@@ -97,6 +97,11 @@ export const plainCosts: CostSettings = {
   holdingPerWeekMinor: 0,
   discountPerYearPercent: 0,
   deadlineWeeks: null,
+  leastOfferPercent: 60,
+  leastOfferInvitedPercent: 40,
+  farUnderPercent: 60,
+  unpricedPartPercent: 30,
+  unseenPartWeeks: 8,
   adjustments: plainAdjustments,
 };
 

@@ -73,6 +73,7 @@ function dealOf(input: DealInput, desk: Desk): Deal {
     hopedMinor,
     lacksPrices: lacksPrices(things, desk.candidates),
     lacksDistance: here.isOpen,
+    offers: input.costs,
   });
   const cares = dealCares(things, askingMinor, context);
   const isCareful = cares.some(({ code }) => code === "price-far-under");

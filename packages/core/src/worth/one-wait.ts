@@ -20,8 +20,7 @@ import { titleOfPart } from "./titles.ts";
 import { type WaitAnswer, waitForPart } from "./wait-for-part.ts";
 import { type WorkCost, workCost } from "./work-cost.ts";
 
-/** What a part that nobody has seen a price of is taken to cost: a share of the finished club's price, from memory. */
-const priorShare = 0.3;
+/** How surely the settings know what a part costs that nobody has seen a price of: from memory. */
 const priorSigmaLog = 0.6;
 const priorWeight = 1;
 
@@ -58,7 +57,10 @@ export function waitFor(
   const work = workCost(steps, costs);
   const shelf = shelfCosts.of(uses);
   const seen = context.seen(want);
-  const arrivals = sharedArrivals(arrivalsOf(seen), 1 + rivalsOf(thing, want, context));
+  const arrivals = sharedArrivals(
+    arrivalsOf(seen, { shape: 1, weeks: costs.unseenPartWeeks }),
+    1 + rivalsOf(thing, want, context),
+  );
   const sendingMinor = sendingOf(want.kind, costs);
   const belief = priceBeliefOf(seen.pricesMinor, pricePrior(want, sale, context));
   const prices = pricesFrom(logNormalPrices(belief), resoldMinor(want, context) - sendingMinor);
@@ -217,7 +219,11 @@ function pricePrior(want: Want, sale: Sale, context: DealContext) {
   const price = sale.lines.find(({ code }) => code === "sale")?.amountMinor ?? 1;
   return known.known
     ? { medianMinor: Math.max(1, known.valueMinor), sigmaLog: known.sigmaLog, weight: priorWeight }
-    : { medianMinor: Math.max(1, price * priorShare), sigmaLog: priorSigmaLog, weight: priorWeight };
+    : {
+        medianMinor: Math.max(1, (price * context.costs.unpricedPartPercent) / 100),
+        sigmaLog: priorSigmaLog,
+        weight: priorWeight,
+      };
 }
 
 /** What is done when the part comes, in the steps that building counts: it is screwed in where it has its adapter, glued where it has none. */

@@ -25,15 +25,14 @@ export interface WaitingMarket extends PlanWorld {
   readonly finder: ModelFinder;
 }
 
-/** A part that nobody has seen a price of is taken to cost about a third of what it is worth here; from memory. */
-const priorShare = 0.3;
+/** How surely the settings know what a part costs that nobody has seen a price of: from memory. */
 const priorSigmaLog = 0.6;
 
 /** What waiting for a part comes to that is worth so much here, with nothing to sell meanwhile. */
 export function waitingFor(want: Want, worthMinor: number, market: WaitingMarket): Waiting {
   const { costs, sightings, finder, today } = market;
   const seen = seenForWant(want, sightings, finder, costs, today);
-  const { ratePerWeek } = arrivalsOf(seen);
+  const { ratePerWeek } = arrivalsOf(seen, { shape: 1, weeks: costs.unseenPartWeeks });
   const { takeAtOrUnderMinor, expectedWaitWeeks } = waitForPart({
     valueMinor: worthMinor,
     ratePerWeek,
@@ -53,7 +52,7 @@ export function waitingFor(want: Want, worthMinor: number, market: WaitingMarket
 }
 
 /** What parts of the kind and the family went for, where somebody noted it. */
-function pricePrior({ kind, needs }: Want, worthMinor: number, { resale }: WaitingMarket) {
+function pricePrior({ kind, needs }: Want, worthMinor: number, { resale, costs }: WaitingMarket) {
   const family = needs["adapter.family"] ?? needs["family"] ?? needs["socket.family"];
   const known = resale({
     kind,
@@ -62,5 +61,9 @@ function pricePrior({ kind, needs }: Want, worthMinor: number, { resale }: Waiti
   });
   return known.known
     ? { medianMinor: Math.max(1, known.valueMinor), sigmaLog: known.sigmaLog, weight: 1 }
-    : { medianMinor: Math.max(1, worthMinor * priorShare), sigmaLog: priorSigmaLog, weight: 1 };
+    : {
+        medianMinor: Math.max(1, (worthMinor * costs.unpricedPartPercent) / 100),
+        sigmaLog: priorSigmaLog,
+        weight: 1,
+      };
 }
