@@ -25,6 +25,7 @@ import { addValidation } from "./plugins/validation.ts";
 import type { ReferenceFiles } from "./reference-files.ts";
 import type { App } from "./routes/context.ts";
 import { addRoutes } from "./routes/index.ts";
+import { openSettingsDesk } from "./settings/settings-desk.ts";
 import { openSheetDesk } from "./sheet/sheet-desk.ts";
 import { closeDatabase, openDatabase } from "./store/database.ts";
 import { openTables } from "./store/tables.ts";
@@ -115,6 +116,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
   });
   const sheetDesk = openSheetDesk({ ...world, tables, answers });
   const labelDesk = openLabelDesk(tables);
+  const settingsDesk = openSettingsDesk(tables, costs, reference.regions ?? []);
   const context = { bench, answers, settings, costs, models, trade, today, reference, version };
   const atHome = { pairing, network, snapshotStamp };
   addRoutes(app, {
@@ -127,6 +129,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
     batches,
     sheetDesk,
     labelDesk,
+    settingsDesk,
     ...atHome,
   });
   await addPage(app, options.pageFolder);

@@ -13,6 +13,7 @@ import {
 } from "@ferrule/core";
 import { z } from "zod";
 import { benchContentsSchema, completeContents, type Example } from "./bench/bench-contents.ts";
+import { type Region, regionNames, regionSchema } from "./settings/regions.ts";
 
 /** The trade tables, and what there is to look at on each kind of part. */
 export interface ReferenceTables extends Reference {
@@ -22,12 +23,17 @@ export interface ReferenceTables extends Reference {
 /** The tables of a checkout, and what is given for costs until the user says otherwise. */
 export interface ReferenceFiles extends ReferenceTables {
   readonly firstCosts: CostSettings;
+  /** First values of parts of the world, to be chosen. */
+  readonly regions?: readonly Region[];
 }
 
 /** Everything that a server needs of a checkout's `data/reference`. */
 export function readReference(dataFolder: string): ReferenceFiles {
   const firstCosts = readWith(costSettingsSchema, join(dataFolder, "reference", "first-costs.json"));
-  return { ...readTables(dataFolder), firstCosts };
+  const regions = regionNames.map((name) =>
+    readWith(regionSchema, join(dataFolder, "reference", `first-values-${name}.json`)),
+  );
+  return { ...readTables(dataFolder), firstCosts, regions };
 }
 
 /** The trade tables alone. */

@@ -10,6 +10,7 @@ import type { Pairing } from "../pairing/pairing.ts";
 import type { PlanJobs } from "../plan/plan-jobs.ts";
 import type { Plans } from "../plan/plans.ts";
 import type { ReferenceTables } from "../reference-files.ts";
+import type { SettingsDesk } from "../settings/settings-desk.ts";
 import type { SheetDesk } from "../sheet/sheet-desk.ts";
 import type { SettingsTable } from "../store/settings.ts";
 import type { Costs } from "../trade/costs.ts";
@@ -45,6 +46,7 @@ export interface RouteContext {
   readonly batches: Batches;
   readonly sheetDesk: SheetDesk;
   readonly labelDesk: LabelDesk;
+  readonly settingsDesk: SettingsDesk;
   readonly pairing: Pairing;
   /** Where the bench is served on the local network, if it is. */
   readonly network?: NetworkPlace;

@@ -1,20 +1,66 @@
+import { z } from "zod";
+import { problem, valueOrThrow } from "../errors.ts";
+import { regionSchema } from "../settings/regions.ts";
+import { readSettingsFile, settingsFileSchema } from "../settings/settings-file.ts";
 import { settingsSchema } from "../store/settings.ts";
-import { replies } from "../wire/replies.ts";
+import { idParamsSchema, replies } from "../wire/replies.ts";
 import type { App, RouteContext } from "./context.ts";
 
-export function addSettings(app: App, { settings }: RouteContext): void {
+const putInSchema = z.strictObject({
+  dryRun: z.boolean().default(false).describe("Shows what would change, and changes nothing"),
+  rate: z
+    .number()
+    .positive()
+    .max(1_000_000)
+    .optional()
+    .describe("How much of the new currency one unit of the old is worth"),
+});
+const changedSchema = z.strictObject({
+  changes: z.array(z.strictObject({ path: z.string(), before: z.unknown(), after: z.unknown() })),
+  done: z.boolean(),
+});
+const regionsSchema = z.strictObject({
+  regions: z.array(regionSchema.meta({ id: "Region" })),
+  canTakeBack: z.boolean(),
+});
+
+export function addSettings(app: App, { settings, settingsDesk }: RouteContext): void {
   app.get("/api/settings", { schema: { response: replies(settingsSchema) } }, async () => settings.read());
-  app.put(
-    "/api/settings",
-    {
-      schema: {
-        body: settingsSchema.partial(),
-        response: replies(settingsSchema),
-      },
+  const response = replies(settingsSchema);
+  app.put("/api/settings", { schema: { body: settingsSchema.partial(), response } }, async ({ body }) => {
+    settings.write({ ...settings.read(), ...body });
+    return settings.read();
+  });
+  app.get(
+    "/api/settings/file",
+    { schema: { response: replies(settingsFileSchema.meta({ id: "SettingsFile" })) } },
+    async (_request, reply) =>
+      reply
+        .header("content-disposition", 'attachment; filename="ferrule-settings.json"')
+        .send(settingsDesk.file()),
+  );
+  const changed = replies(changedSchema);
+  const fileBody = putInSchema.extend({ text: z.string().max(1_000_000) });
+  app.post("/api/settings/file", { schema: { body: fileBody, response: changed } }, async ({ body }) =>
+    valueOrThrow(settingsDesk.putIn(valueOrThrow(readSettingsFile(body.text)), body)),
+  );
+  app.get("/api/settings/regions", { schema: { response: replies(regionsSchema) } }, async () => ({
+    regions: settingsDesk.regions,
+    canTakeBack: settingsDesk.canTakeBack(),
+  }));
+  app.post(
+    "/api/settings/regions/:id",
+    { schema: { params: idParamsSchema, body: putInSchema, response: changed } },
+    async ({ params, body }) => {
+      const region = settingsDesk.regions.find(({ id }) => id === params.id);
+      return valueOrThrow(
+        region
+          ? settingsDesk.putIn(region.settings, body)
+          : problem("not-found", `There are no first values for "${params.id}"`),
+      );
     },
-    async ({ body }) => {
-      settings.write({ ...settings.read(), ...body });
-      return settings.read();
-    },
+  );
+  app.post("/api/settings/undo", { schema: { response: changed } }, async () =>
+    valueOrThrow(settingsDesk.takeBack()),
   );
 }

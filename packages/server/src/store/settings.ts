@@ -3,7 +3,7 @@ import type { Database } from "./sqlite.ts";
 
 export const settingsSchema = z.strictObject({
   lengthUnit: z.enum(["in", "cm"]),
-  currency: z.enum(["GBP", "EUR", "USD"]),
+  currency: z.enum(["GBP", "EUR", "USD", "AUD", "CAD"]),
   theme: z.enum(["auto", "light", "dark"]),
 });
 
@@ -25,6 +25,9 @@ export interface SettingsTable {
   /** The user's own template for sale descriptions; `undefined` until there is one. */
   saleTemplate(): string | undefined;
   writeSaleTemplate(template: string | null): void;
+  /** Settings before and after the last that were put in by the handful; `undefined` where there is nothing to take back. */
+  formerSettings(): unknown;
+  writeFormerSettings(former: unknown): void;
 }
 
 export function settingsTable(database: Database): SettingsTable {
@@ -45,6 +48,8 @@ export function settingsTable(database: Database): SettingsTable {
     isExample: () => value("example") as boolean | undefined,
     saleTemplate: () => (value("sale-template") as string | null | undefined) ?? undefined,
     writeSaleTemplate: (template) => void write.run("sale-template", JSON.stringify(template)),
+    formerSettings: () => value("former-settings") ?? undefined,
+    writeFormerSettings: (former) => void write.run("former-settings", JSON.stringify(former)),
     markExample: (example) => void write.run("example", JSON.stringify(example)),
   };
 }

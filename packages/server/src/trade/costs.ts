@@ -24,8 +24,8 @@ export function openCosts(tables: Tables, first: CostSettings): Costs {
         const unrated = unratedRefusals(before, part);
         if (unrated.length > 0) return problem("bad-request", "The costs were not changed", unrated);
         const costs = { ...left(before, part), ...part };
-        const refusals = [...costsRefusals(costs), ...currencyRefusals(tables, costs)];
-        if (refusals.length > 0) return problem("bad-request", "The costs were not changed", refusals);
+        const refused = costsProblem(tables, costs);
+        if (refused) return refused;
         tables.costs.write(costs);
         return done(costs);
       }),
@@ -69,6 +69,13 @@ export function costsRefusals({ sellsBy, feeTables }: CostSettings): Refusal[] {
       expected: "an id that no other fee table has",
     });
   return refusals;
+}
+
+/** Why these costs cannot be written, each place named from the start that is given. */
+export function costsProblem(tables: Tables, costs: CostSettings, from = "") {
+  const refusals = [...costsRefusals(costs), ...currencyRefusals(tables, costs)];
+  const named = refusals.map((one) => ({ ...one, field: `${from}${one.field}` }));
+  return refusals.length > 0 ? problem("bad-request", "The costs were not changed", named) : undefined;
 }
 
 /** Lines of the books that need no rate now must not need one that nobody has typed in. */
