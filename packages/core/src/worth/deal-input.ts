@@ -5,7 +5,6 @@ import type { Reference } from "../parts/reference.ts";
 import type { Rule } from "../rules/rule.ts";
 import type { CostSettings } from "./cost-settings.ts";
 import type { Evidence } from "./evidence.ts";
-import type { PlanPrices } from "./plan-prices.ts";
 import type { Sighting } from "./sighting.ts";
 
 /** Everything that a judgement rests on; nothing else is looked at. */
@@ -20,8 +19,6 @@ export interface DealInput {
   readonly costs: CostSettings;
   /** The day of the judgement, such as 2026-11-25. */
   readonly today: string;
-  /** What parts are worth to the whole bench, where that has been worked out: without it each part is looked at alone. */
-  readonly prices?: PlanPrices;
   /** How far it is to the seller and back, where the user knows. */
   readonly roundTripKm?: number;
 }

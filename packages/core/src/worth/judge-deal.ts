@@ -7,7 +7,6 @@ import { convertedMinor } from "./converted.ts";
 import type { Alternative, Deal, DealQuestion } from "./deal.ts";
 import { dealCares } from "./deal-cares.ts";
 import { type DealContext, dealContext } from "./deal-context.ts";
-import type { DealInput } from "./deal-input.ts";
 import { dealItems } from "./deal-items.ts";
 import { dealMessage } from "./deal-message.ts";
 import {
@@ -21,6 +20,8 @@ import { dealVerdict, type Verdict } from "./deal-verdict.ts";
 import { type GettingHere, gettingHere, rateQuestion } from "./getting-here.ts";
 import { keepSum } from "./keep-sum.ts";
 import { listingThings } from "./listing-things.ts";
+import type { PlanPrices } from "./plan-prices.ts";
+import type { PricedInput } from "./priced-input.ts";
 import { pricedShelf } from "./priced-shelf.ts";
 import { partOut, sellAsItIs } from "./sell-sums.ts";
 import { type ShelfCosts, shelfCosts } from "./shelf-worth.ts";
@@ -30,6 +31,7 @@ import { closedWay, type ReckonedWay, reckonedWay, type WaySum } from "./way-sum
 
 /** Everything that the ways are reckoned from. */
 interface Desk extends BuildDesk {
+  readonly prices: PlanPrices | undefined;
   readonly candidates: readonly Candidate[];
   readonly here: GettingHere;
   readonly asking: Deal["asking"];
@@ -41,15 +43,15 @@ interface Desk extends BuildDesk {
  * The most to pay is where the best way with the listing leaves what leaving it would, parts of the shelf that it uses being
  * counted at what they would bring otherwise. Nothing of the bench is changed. Throws when the bench does not hold together.
  */
-export function judgeDeal(input: DealInput): Deal {
+export function judgeDeal(input: PricedInput): Deal {
   return dealJudge(input)(input);
 }
 
 /** What differs from one listing to the next. */
-export type DealQuery = Pick<DealInput, "listing" | "roundTripKm">;
+export type DealQuery = Pick<PricedInput, "listing" | "roundTripKm">;
 
 /** Judges listing after listing for one bench: what was found out of it for one is kept for the next. See `judgeDeal`. */
-export function dealJudge(world: Omit<DealInput, keyof DealQuery>): (query: DealQuery) => Deal {
+export function dealJudge(world: Omit<PricedInput, keyof DealQuery>): (query: DealQuery) => Deal {
   const bench = dealContext({ ...world, listing: emptyListing });
   const alone = shelfCosts(bench);
   const shelf = world.prices ? pricedShelf(world.prices, alone) : alone;
@@ -59,7 +61,7 @@ export function dealJudge(world: Omit<DealInput, keyof DealQuery>): (query: Deal
   };
 }
 
-function dealOf(input: DealInput, desk: Desk): Deal {
+function dealOf(input: PricedInput, desk: Desk): Deal {
   const { context, things, here, asking, askingMinor } = desk;
   const ways = waysOf(desk);
   const hoped = hopedClubs(desk);
@@ -98,12 +100,13 @@ function dealOf(input: DealInput, desk: Desk): Deal {
   };
 }
 
-function deskFor(input: DealInput, bench: DealContext, shelf: ShelfCosts): Desk {
+function deskFor(input: PricedInput, bench: DealContext, shelf: ShelfCosts): Desk {
   const context = dealContext(input, bench);
   const asking = askingOf(input.listing);
   return {
     context,
     shelf,
+    prices: input.prices,
     things: listingThings(context),
     candidates: candidateClubs(context, shelf),
     here: gettingHere(input),
@@ -134,9 +137,8 @@ function waysOf(desk: Desk): ReckonedWay[] {
 }
 
 /** Keeping what the listing offers: by the plan's prices where there are any, else for the one part that is missing. */
-function waiting({ context, things, shelf }: Desk): Waited {
+function waiting({ context, things, shelf, prices }: Desk): Waited {
   const waited = waitSum(things, context, shelf);
-  const { prices } = context.input;
   return prices ? keepSum(things, context, prices, waited) : waited;
 }
 
@@ -211,7 +213,7 @@ function moneyQuestions({ context, asking, askingMinor }: Desk): DealQuestion[] 
 }
 
 /** The listing in a few words for a message to its seller. */
-function titleOf({ listing }: DealInput): string {
+function titleOf({ listing }: PricedInput): string {
   const titles = listing.items.map(titleOfItem);
   if (titles.length <= 2) return titles.join(" and ") || "listing";
   return `${titles[0]} and the other things`;
