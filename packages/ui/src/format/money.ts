@@ -1,6 +1,6 @@
 import { minorDigits } from "@ferrule/core";
 
-export const currencies = ["EUR", "GBP", "USD"] as const;
+export const currencies = ["EUR", "GBP", "USD", "AUD", "CAD"] as const;
 export type Currency = (typeof currencies)[number];
 
 /** "€28.00"; money out carries a true minus: "−€28.00". */

@@ -1,21 +1,30 @@
 import type { ClubType, Goal, Refusal, Target } from "@ferrule/core";
 import { html, LitElement, type TemplateResult } from "lit";
 import { ApiError, api } from "../api.ts";
+import "../components/settings-put-in.ts";
 import { whenReady } from "../components/state-notes.ts";
 import "../components/target-field.ts";
 import type { DisplaySettings } from "../display-settings.ts";
 import { tell } from "../events.ts";
 import { Fetched, failed } from "../fetched.ts";
 import { refusalText } from "../form/refusals-at.ts";
+import { type RegionsReply, settingsApi } from "../settings-api.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
+import { tradeApi } from "../trade-api.ts";
 import { fieldText } from "../words/field-words.ts";
 import { clubTypeWords, flexWords, handWords } from "../words/part-words.ts";
 import { skillOrder, skillWords } from "../words/skill-words.ts";
 
 const { either: _either, ...oneHand } = handWords;
 const units = { in: "Inches", cm: "Centimetres" } as const;
-const currencies = { EUR: "€ euro", GBP: "£ pound", USD: "$ dollar" } as const;
+const currencies = {
+  EUR: "€ euro",
+  GBP: "£ pound",
+  USD: "$ US dollar",
+  AUD: "$ Australian dollar",
+  CAD: "$ Canadian dollar",
+} as const;
 const themes = { auto: "As the system says", light: "Light", dark: "Dark" } as const;
 const skills = Object.fromEntries(skillOrder.map((skill) => [skill, skillWords[skill]]));
 
@@ -27,6 +36,8 @@ export class SettingsView extends LitElement {
   declare private trouble: string | undefined;
   declare private refusals: readonly Refusal[];
   readonly #goal = new Fetched(this, api.goal);
+  readonly #regions = new Fetched(this, settingsApi.regions);
+  readonly #costs = new Fetched(this, () => tradeApi.costs());
 
   constructor() {
     super();
@@ -34,7 +45,7 @@ export class SettingsView extends LitElement {
   }
 
   override render() {
-    return html`<div class="stack" @ferrule-retry=${() => this.#goal.again()}>
+    return html`<div class="stack" @ferrule-retry=${this.#again} @ferrule-settings=${this.#putIn}>
       <h1 tabindex="-1">Settings</h1>
       ${this.trouble ? this.renderTrouble(this.trouble) : ""}
       <section class="ticket stack" aria-labelledby="show">
@@ -47,6 +58,11 @@ export class SettingsView extends LitElement {
         <p class="why">Tips, bores, butts and cores keep the trade's sizes in inches; with centimetres chosen, millimetres stand beside them.</p>
       </section>
       ${whenReady(this.#goal.state, "the goal", (goal) => this.renderGoal(goal))}
+      <section class="ticket" aria-labelledby="money">
+        <h2 id="money">Money</h2>
+        <p>What an hour is worth, fees, postage, how low an offer goes and how long to wait for a part are under <a href="/costs">Costs</a>; paper for labels under <a href="/labels">Labels</a>.</p>
+      </section>
+      ${whenReady(this.#regions.state, "the regions", (regions) => this.renderAtOnce(regions))}
     </div>`;
   }
 
@@ -74,6 +90,19 @@ export class SettingsView extends LitElement {
     </section>`;
   }
 
+  private renderAtOnce({ regions, canTakeBack }: RegionsReply): TemplateResult {
+    const currency = this.#costs.state.is === "ready" ? this.#costs.state.value.currency : "EUR";
+    return html`<section class="ticket stack" aria-labelledby="once">
+      <h2 id="once">Many settings at once</h2>
+      <p class="soft">To start with what is usual where you are, or to bring settings from another bench. You see what would change first, and the last change can be taken back.</p>
+      <ferrule-settings-put-in .regions=${regions} .currency=${currency}></ferrule-settings-put-in>
+      <div class="row">
+        <a class="button" href="/api/settings/file" download>All settings as a file</a>
+        ${canTakeBack ? html`<button @click=${this.#takeBack}>Take back the last change at once</button>` : ""}
+      </div>
+    </section>`;
+  }
+
   private renderChoice(
     name: string,
     label: string,
@@ -93,6 +122,26 @@ export class SettingsView extends LitElement {
     const { clubType, target } = event.detail;
     const goal = this.#goal.state.is === "ready" ? this.#goal.state.value : {};
     void this.#want({ targets: { ...goal.targets, [clubType]: target } });
+  };
+
+  readonly #again = () => {
+    void this.#goal.again();
+    void this.#regions.again();
+    void this.#costs.again();
+  };
+
+  /** Settings were put in, or taken back. */
+  readonly #putIn = async () => {
+    this.#again();
+    await api.settings().then((display) => tell(this, "ferrule-display", display), failed);
+  };
+
+  readonly #takeBack = async () => {
+    await settingsApi.takeBack().then(
+      () => tell(this, "ferrule-done", { text: "The settings are as they were." }),
+      (error: unknown) => (this.trouble = `${failed(error).message}.`),
+    );
+    await this.#putIn();
   };
 
   async #show(change: Partial<DisplaySettings>): Promise<void> {
