@@ -52,7 +52,7 @@ async function change(address: string, id: string, body: object): Promise<void> 
 
 async function noteOn(page: Page, address: string, id: string, note: string): Promise<void> {
   await page.goto(`${address}/parts/${id}/edit`);
-  await page.getByLabel("Note").fill(note);
+  await page.getByRole("textbox", { name: "Note", exact: true }).fill(note);
   await page.getByRole("button", { name: "Save the change" }).click();
   await page.getByText(`${id} is changed.`).waitFor();
 }
@@ -75,7 +75,7 @@ describe("without a signal", () => {
       .waitFor();
     await page.goto(`${address}/add`);
     await page.getByLabel("Grip", { exact: true }).check();
-    await page.getByLabel("Note").fill("from the door");
+    await page.getByRole("textbox", { name: "Note", exact: true }).fill("from the door");
     await page.getByRole("button", { name: "Put it on the bench" }).click();
     await page.getByText(/grip-\w{6} is on the bench/).waitFor();
     await page.getByRole("link", { name: /2 waiting/ }).waitFor();

@@ -82,11 +82,13 @@ it.each([
   ["172.32.0.0", false],
   ["fe80::1%en0", true],
   ["fd00::1", true],
+  ["203.0.113.9", true],
+  ["203.0.114.9", false],
   ["8.8.8.8", false],
   ["2001:4860::1", false],
   ["", false],
 ])("counts %j as an address of a local network: %j", (address, isNear) => {
-  expect(nearAddresses()(address)).toBe(isNear);
+  expect(nearAddresses(["203.0.113.4/24"])(address)).toBe(isNear);
 });
 
 it.each([

@@ -4,15 +4,20 @@ import { hostname, networkInterfaces } from "node:os";
 export interface LanNames {
   readonly addresses: readonly string[];
   readonly hosts: readonly string[];
+  /** The networks that it is on, such as 192.168.1.4/24. */
+  readonly subnets: readonly string[];
 }
 
 /** As things stand now; a laptop that is carried to another network has other addresses there. */
 export function lanNames(): LanNames {
-  const addresses = Object.values(networkInterfaces())
+  const outward = Object.values(networkInterfaces())
     .flatMap((all) => all ?? [])
-    .filter(({ family, internal }) => family === "IPv4" && !internal)
-    .map(({ address }) => address);
-  return { addresses: [...new Set(addresses)], hosts: ownHosts(hostname()) };
+    .filter(({ family, internal }) => family === "IPv4" && !internal);
+  return {
+    addresses: [...new Set(outward.map(({ address }) => address))],
+    hosts: ownHosts(hostname()),
+    subnets: outward.flatMap(({ cidr }) => cidr ?? []),
+  };
 }
 
 /** A name without a dot is also told on the local network by multicast DNS, as name.local (RFC 6762). */

@@ -16,10 +16,17 @@ const near: readonly (readonly [address: string, bits: number, family: "ipv4" | 
   ["fe80::", 10, "ipv6"],
 ];
 
-/** Tells whether an address is one of a local network, so that nothing from further off is listened to. */
-export function nearAddresses(): (address: string) => boolean {
+/**
+ * Tells whether an address is one of a local network, or of one that this machine is on (such as "192.168.1.4/24"), so that
+ * nothing from further off is listened to.
+ */
+export function nearAddresses(subnets: readonly string[]): (address: string) => boolean {
   const list = new BlockList();
   for (const each of near) list.addSubnet(...each);
+  for (const subnet of subnets) {
+    const [address = "", bits] = subnet.split("/");
+    list.addSubnet(address, Number(bits), isIPv6(address) ? "ipv6" : "ipv4");
+  }
   return (address) => {
     const plain = address.replace(/^::ffff:(?=\d+\.)/i, "").replace(/%.*$/, "");
     return list.check(plain, isIPv6(plain) ? "ipv6" : "ipv4");

@@ -43,9 +43,8 @@ export async function openNetwork(
     listen: async (app, wanted) => {
       await app.ready();
       const server = createServer({ key: certificate.key, cert: certificate.cert }, app.routing);
-      const isNear = nearAddresses();
       server.on("connection", (socket) => {
-        if (!isNear((socket as Socket).remoteAddress ?? "")) socket.destroy();
+        if (!nearAddresses(known.subnets)((socket as Socket).remoteAddress ?? "")) socket.destroy();
       });
       await listening(server, wanted);
       port = (server.address() as AddressInfo).port;
