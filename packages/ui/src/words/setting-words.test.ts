@@ -19,8 +19,8 @@ describe("a setting in words", () => {
     ],
     ["costs.buyerPaysPostage", true, "yes"],
     ["costs.deadlineWeeks", null, "not set"],
-    ["goal.targets.driver.swingWeightPoints", 32, "D2"],
-    ["goal.targets", { driver: { playingLengthIn: 45.25, swingWeightPoints: 32 } }, "Driver 45.25 in D2"],
+    ["goal.targets.driver.swingWeightPoints", 32, "D2.0"],
+    ["goal.targets", { driver: { playingLengthIn: 45.25, swingWeightPoints: 32 } }, "Driver 45.25 in D2.0"],
     ["display.lengthUnit", "cm", "cm"],
   ])("%s as %j is %s", (path, value, text) => expect(settingValueText(path, value, "GBP")).toBe(text));
 });
