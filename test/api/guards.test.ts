@@ -84,7 +84,7 @@ describe("requests", () => {
       statuses.set(statusCode, (statuses.get(statusCode) ?? 0) + 1);
     }
     expect([...statuses]).toEqual([
-      [200, 300],
+      [401, 300],
       [429, 10],
     ]);
     expect((await ask(app, "GET", "/api/health")).headers["x-ratelimit-limit"]).toBe("6000");
