@@ -193,7 +193,7 @@ describe("a club", () => {
   it("lists the ways to a length and a swing weight, the smallest change first", async () => {
     const { page } = await atBench("/clubs/H01/H01%2BA01%2BS01%2BG01");
     await page.getByLabel("Playing length (in)").fill("44 1/2");
-    await page.getByLabel("Swing weight").fill("D2");
+    await page.getByRole("textbox", { name: "Swing weight" }).fill("D2");
     await page.getByRole("button", { name: "Find the ways" }).click();
     const ways = page.locator("ferrule-tune-form ol > li");
     await ways.first().waitFor();
