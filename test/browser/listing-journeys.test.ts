@@ -57,7 +57,7 @@ describe("a pasted listing", () => {
     await page.getByLabel("Paid (EUR)").fill("32,50");
     await page.getByRole("button", { name: "Put it on the bench" }).click();
     await page.getByText(/ are on the bench\./).waitFor();
-    await page.getByRole("heading", { name: "The bench" }).waitFor();
+    await page.getByRole("heading", { name: "The first club with it" }).waitFor();
     const after = (await served(address, "/api/bench")).body;
     const bought = after.parts.filter(
       (part: { id: string }) => !before.parts.some((old: { id: string }) => old.id === part.id),

@@ -29,6 +29,7 @@ export class FerruleApp extends LitElement {
     missing: { state: true },
     judged: { state: true },
     shared: { state: true },
+    pasted: { state: true },
   };
   static override styles = [
     baseStyles,
@@ -95,6 +96,8 @@ export class FerruleApp extends LitElement {
   declare private judged: News["ferrule-go"]["judged"];
   /** Text that another app has shared, until something else is gone to. */
   declare private shared: string | undefined;
+  /** A listing that was pasted where nothing was being typed, until something else is gone to. */
+  declare private pasted: string | undefined;
   /** Done when the code of the view that is gone to has come. */
   #arrived: Promise<void> | undefined;
 
@@ -109,6 +112,7 @@ export class FerruleApp extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     window.addEventListener("popstate", this.#moved);
+    window.addEventListener("paste", this.#pasted);
     signal.addEventListener("caught-up", this.#caughtUp);
     // A browser that keeps nothing shows the page all the same.
     void signal.start().catch(() => undefined);
@@ -123,6 +127,7 @@ export class FerruleApp extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     window.removeEventListener("popstate", this.#moved);
+    window.removeEventListener("paste", this.#pasted);
     signal.removeEventListener("caught-up", this.#caughtUp);
   }
 
@@ -175,7 +180,7 @@ export class FerruleApp extends LitElement {
       case "settings":
         return html`<ferrule-settings-view class="view" .display=${display}></ferrule-settings-view>`;
       case "listings":
-        return html`<ferrule-listings-view class="view" .display=${display} .shared=${this.shared}></ferrule-listings-view>`;
+        return html`<ferrule-listings-view class="view" .display=${display} .shared=${this.shared} .pasted=${this.pasted}></ferrule-listings-view>`;
       case "listing":
         return html`<ferrule-listing-view class="view" .display=${display} .sightingId=${route.id} .judged=${this.judged}></ferrule-listing-view>`;
       case "plan":
@@ -249,7 +254,17 @@ export class FerruleApp extends LitElement {
     )
       return;
     event.preventDefault();
+    this.#say(undefined);
     this.#go(link.pathname);
+  };
+
+  /** Words pasted where nothing is being typed are a listing that somebody wonders about. */
+  readonly #pasted = (event: ClipboardEvent): void => {
+    const text = event.clipboardData?.getData("text/plain") ?? "";
+    if (event.defaultPrevented || isTyping() || !/\S\s+\S/.test(text)) return;
+    event.preventDefault();
+    this.#go("/listings");
+    this.pasted = text;
   };
 
   readonly #moved = (): void => {
@@ -268,6 +283,7 @@ export class FerruleApp extends LitElement {
     if (here !== location.pathname) history.replaceState(null, "", here);
     this.path = here;
     this.judged = undefined;
+    this.pasted = undefined;
     if (!isTyping()) this.turn += 1;
     this.#say({
       text: `${countText(sent, "thing")} entered without a signal ${sent === 1 ? "has" : "have"} reached the bench.`,
@@ -303,6 +319,7 @@ export class FerruleApp extends LitElement {
     if (path !== location.pathname) history.pushState(null, "", path);
     this.path = path;
     this.shared = undefined;
+    this.pasted = undefined;
     this.judged = judged;
     this.turn += 1;
     window.scrollTo(0, 0);
@@ -323,12 +340,17 @@ export class FerruleApp extends LitElement {
     return view?.shadowRoot?.querySelector("h1") ?? view?.querySelector("h1");
   }
 
+  /** Where typing begins, in a view that is there to be typed into. */
+  #begin(): HTMLElement | null | undefined {
+    return this.renderRoot.querySelector(".view")?.shadowRoot?.querySelector<HTMLElement>("[data-begin]");
+  }
+
   async #focusHeading(): Promise<void> {
     await this.updateComplete;
     await this.#arrived;
     await this.updateComplete;
     await (this.renderRoot.querySelector(".view") as LitElement | null)?.updateComplete;
-    this.#heading()?.focus({ preventScroll: true });
+    (this.#begin() ?? this.#heading())?.focus({ preventScroll: true });
     document.title = `${this.#heading()?.textContent?.trim() ?? "Bench"} · Ferrule`;
   }
 }

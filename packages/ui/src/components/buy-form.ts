@@ -1,16 +1,15 @@
-import type { Money, Refusal, Sighting } from "@ferrule/core";
+import type { Refusal, Sighting } from "@ferrule/core";
 import { html, LitElement, type TemplateResult } from "lit";
 import { ApiError } from "../api.ts";
-import { tell } from "../events.ts";
 import { failed } from "../fetched.ts";
 import type { RecordField } from "../form/record-field.ts";
-import { dayText } from "../format/today.ts";
+import { likelyPaid, likelyPurchase } from "../listing/likely-purchase.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
-import { type BuyReply, type BuyRequest, tradeApi } from "../trade-api.ts";
+import { type BuyRequest, tradeApi } from "../trade-api.ts";
 import { itemTitle } from "../words/listing-title.ts";
-import { partTitle } from "../words/part-title.ts";
 import "./record-form.ts";
+import { tellBought } from "./tell-bought.ts";
 
 /** Buying what a listing offers: what was paid, when, the drive, and which of it. */
 export class BuyForm extends LitElement {
@@ -43,7 +42,8 @@ export class BuyForm extends LitElement {
       ${this.sighting.listing.items.length > 1 ? this.renderItems() : ""}
       <ferrule-record-form
         .fields=${this.fields()}
-        .record=${this.record()}
+        .record=${likelyPurchase(this.sighting)}
+        .keepsTyped=${true}
         .submitWord=${"Put it on the bench"}
         .busy=${this.busy}
         .trouble=${this.trouble}
@@ -68,7 +68,7 @@ export class BuyForm extends LitElement {
   }
 
   private fields(): readonly RecordField[] {
-    const { currency } = this.paid() ?? this;
+    const { currency } = likelyPaid(this.sighting.listing) ?? this;
     const isForeign = currency !== this.currency;
     return [
       { path: "paid", label: "Paid", control: "money", currency, needed: true },
@@ -89,24 +89,6 @@ export class BuyForm extends LitElement {
     ];
   }
 
-  private record(): Partial<BuyRequest> {
-    const { listing, roundTripKm } = this.sighting;
-    const paid = this.paid();
-    const postage =
-      typeof listing.postage === "object" && listing.postage !== null ? listing.postage : undefined;
-    return {
-      on: dayText(new Date()),
-      ...(paid && { paid }),
-      ...(postage && { postage }),
-      ...(roundTripKm !== undefined && { roundTripKm }),
-    };
-  }
-
-  /** What was asked is the likeliest price that was paid. */
-  private paid(): Money | undefined {
-    return this.sighting.listing.asking ?? undefined;
-  }
-
   #turn(at: number): void {
     this.left = this.left.includes(at) ? this.left.filter((one) => one !== at) : [...this.left, at];
   }
@@ -121,25 +103,11 @@ export class BuyForm extends LitElement {
     this.busy = true;
     const request = { ...event.detail.record, ...(this.left.length > 0 && { items: taken }) } as BuyRequest;
     await tradeApi.buy(this.sighting.id, request).then(
-      (reply) => this.#bought(reply),
+      (reply) => tellBought(this, reply),
       (error: unknown) => this.#refused(error),
     );
     this.busy = false;
   };
-
-  #bought({ parts }: BuyReply): void {
-    const [first] = parts;
-    const what =
-      parts.length === 1 && first
-        ? partTitle(first)
-        : `${first ? partTitle(first) : "It"} and ${parts.length - 1} more`;
-    tell(this, "ferrule-done", {
-      text: `${what} ${parts.length === 1 ? "is" : "are"} on the bench.`,
-      undoable: true,
-      undone: "The purchase is taken back.",
-    });
-    tell(this, "ferrule-go", { path: "/" });
-  }
 
   #refused(error: unknown): void {
     this.trouble = `${failed(error).message}.`;

@@ -60,6 +60,12 @@ export class MeasuredForm extends LitElement {
     </form>`;
   }
 
+  override focus(): void {
+    const first = this.renderRoot.querySelector<HTMLElement>("input");
+    first?.scrollIntoView({ block: "center" });
+    first?.focus({ preventScroll: true });
+  }
+
   private renderField(quantity: MeasuredQuantity) {
     const unit = quantity === "playingLengthIn" ? this.lengthUnit : units[quantity];
     const isSlip = this.slips.has(quantity);

@@ -14,6 +14,7 @@ export class RecordForm extends LitElement {
   static override properties = {
     fields: {},
     record: {},
+    keepsTyped: {},
     submitWord: {},
     refusals: {},
     trouble: {},
@@ -40,6 +41,8 @@ export class RecordForm extends LitElement {
   ];
   declare fields: readonly RecordField[];
   declare record: unknown;
+  /** Whether another record leaves what was typed, and fills only the fields that were not. */
+  declare keepsTyped: boolean;
   declare submitWord: string;
   declare refusals: readonly Refusal[];
   declare trouble: string | undefined;
@@ -52,6 +55,7 @@ export class RecordForm extends LitElement {
     super();
     this.fields = [];
     this.refusals = [];
+    this.keepsTyped = false;
     this.draft = {};
     this.slips = {};
     this.busy = false;
@@ -63,8 +67,9 @@ export class RecordForm extends LitElement {
     if (!changed.has("record") && !changed.has("fields")) return;
     const from = draftFromRecord(this.fields, this.record);
     if (JSON.stringify(from) === JSON.stringify(this.#from)) return;
+    const typed = this.keepsTyped ? differing(this.draft, this.#from ?? {}) : {};
     this.#from = from;
-    this.draft = from;
+    this.draft = { ...from, ...typed };
     this.slips = {};
   }
 
@@ -77,7 +82,9 @@ export class RecordForm extends LitElement {
   }
 
   override focus(): void {
-    this.renderRoot.querySelector<HTMLElement>("input, select, textarea")?.focus();
+    const first = this.renderRoot.querySelector<HTMLElement>("input, select, textarea");
+    first?.focus();
+    if (first instanceof HTMLInputElement) first.select();
   }
 
   private renderTrouble() {
@@ -137,6 +144,11 @@ export class RecordForm extends LitElement {
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLElement>("[aria-invalid='true']")?.focus();
   };
+}
+
+/** What stands in the draft otherwise than it was filled in. */
+function differing(draft: RecordDraft, from: RecordDraft): RecordDraft {
+  return Object.fromEntries(Object.entries(draft).filter(([path, text]) => text !== (from[path] ?? "")));
 }
 
 function unitText(field: RecordField): string {

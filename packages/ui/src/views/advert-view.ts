@@ -67,12 +67,12 @@ export class AdvertView extends LitElement {
     return html`<div class="two">
         <section class="ticket stack" aria-labelledby="draft"><h2 id="draft">The draft</h2>
           <p class="why">Only what the bench knows is said. Change the words as you like; what you add is yours.</p>
-          <label for="text">Text</label><textarea id="text" .value=${draft.text}></textarea>
           <div class="row">
             <button class="main" @click=${this.#copy}>Copy the text</button>
             <a class="button" href=${hrefs.sell(this.parts)}>It is sold</a>
             <span role="status">${this.copied}</span>
           </div>
+          <label for="text">Text</label><textarea id="text" .value=${draft.text}></textarea>
         </section>
         <div class="stack">${this.renderPrice(draft)}${this.renderPhotos(draft)}</div>
       </div>

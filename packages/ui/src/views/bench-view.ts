@@ -70,6 +70,7 @@ export class BenchView extends LitElement {
       "Add a head, a shaft and a grip, and Ferrule says whether they make a club. Add an adapter if the head takes one.",
       html`<div class="row">
         <a class="button main" href="/add">Add the first part</a>
+        <a class="button" href="/listings">Paste a listing: is it worth buying?</a>
         <a class="button" href="/exchange">Import a file</a>
         <button @click=${this.#showExample}>Show the example</button>
       </div>`,

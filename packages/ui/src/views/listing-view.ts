@@ -23,6 +23,7 @@ import "../components/price-note.ts";
 import "../components/question-message.ts";
 import { settingsTableStyles } from "../components/settings-table.ts";
 import { whenReady } from "../components/state-notes.ts";
+import { tellBought } from "../components/tell-bought.ts";
 import { waitingNote } from "../components/waiting-note.ts";
 import { reasonList, wayTable, wayTableStyles } from "../components/way-table.ts";
 import type { DisplaySettings } from "../display-settings.ts";
@@ -31,6 +32,7 @@ import { Fetched, failed } from "../fetched.ts";
 import { moneyText } from "../format/money.ts";
 import { parseNumber } from "../format/parse-number.ts";
 import { withItem, withoutItem } from "../listing/change-items.ts";
+import { likelyPurchase } from "../listing/likely-purchase.ts";
 import {
   draftFromListing,
   type ListingDraft,
@@ -39,7 +41,7 @@ import {
 } from "../listing/listing-draft.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
-import { type JudgeReply, tradeApi } from "../trade-api.ts";
+import { type BuyRequest, type JudgeReply, tradeApi } from "../trade-api.ts";
 import { watchApi } from "../watch-api.ts";
 import { dealSentence } from "../words/deal-sentence.ts";
 import { outcomeWords, wayWords } from "../words/deal-words.ts";
@@ -204,10 +206,17 @@ export class ListingView extends LitElement {
 
   private renderBuy(sighting: Sighting, currency: string): TemplateResult {
     if (!this.buying)
-      return html`<div class="row"><button class=${this.deal?.verdict === "buy" ? "main" : ""} @click=${this.#openBuying}>I bought it</button></div>`;
+      return html`<div class="row">${this.renderBuyAtOnce(sighting, currency)}<button @click=${this.#openBuying}>I bought it otherwise</button></div>`;
     return html`<section aria-label="Buying it"><hr class="rule" />
       <ferrule-buy-form .sighting=${{ ...sighting, listing: this.listing ?? sighting.listing }} .currency=${currency}></ferrule-buy-form>
     </section>`;
+  }
+
+  /** One press, where nothing is left to be said but that it was bought at what was asked. */
+  private renderBuyAtOnce(sighting: Sighting, currency: string): TemplateResult | string {
+    const { asking, items } = this.listing ?? sighting.listing;
+    if (!asking || asking.currency !== currency || items.length === 0) return "";
+    return html`<button class=${this.deal?.verdict === "buy" ? "main" : ""} ?disabled=${this.judging} @click=${() => this.#buyAtOnce(sighting)}>Bought for ${moneyText(asking.amountMinor, asking.currency)}</button>`;
   }
 
   private renderWords(sighting: Sighting, listing: Listing): TemplateResult {
@@ -377,6 +386,15 @@ export class ListingView extends LitElement {
       ...(km !== undefined && km >= 0 && { roundTripKm: km }),
       ...(place !== "" && { place }),
     });
+  }
+
+  async #buyAtOnce(sighting: Sighting): Promise<void> {
+    if (this.#soon !== undefined) await this.#judge();
+    const purchase = likelyPurchase({ ...sighting, listing: this.listing ?? sighting.listing });
+    await tradeApi.buy(sighting.id, purchase as BuyRequest).then(
+      (reply) => tellBought(this, reply),
+      (error: unknown) => (this.trouble = `${failed(error).message}.`),
+    );
   }
 
   readonly #openBuying = async (): Promise<void> => {

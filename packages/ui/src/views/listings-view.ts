@@ -10,6 +10,7 @@ import { Fetched, failed } from "../fetched.ts";
 import { refusalText } from "../form/refusals-at.ts";
 import { countText } from "../format/number.ts";
 import { parseNumber } from "../format/parse-number.ts";
+import { isOneListing } from "../listing/is-one-listing.ts";
 import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
@@ -24,6 +25,7 @@ export class ListingsView extends LitElement {
   static override properties = {
     display: {},
     shared: {},
+    pasted: {},
     text: { state: true },
     km: { state: true },
     busy: { state: true },
@@ -60,6 +62,8 @@ export class ListingsView extends LitElement {
   declare display: DisplaySettings;
   /** Text that another app has shared. */
   declare shared: string | undefined;
+  /** Text that the user has pasted somewhere in the page where nothing was being typed. */
+  declare pasted: string | undefined;
   declare private text: string;
   declare private km: string;
   declare private busy: boolean;
@@ -81,6 +85,10 @@ export class ListingsView extends LitElement {
     if (changed.has("shared") && this.shared) this.text = this.shared;
   }
 
+  protected override firstUpdated(): void {
+    if (this.pasted) void this.#readPasted(this.pasted);
+  }
+
   override render() {
     return html`<div class="stack" @ferrule-retry=${() => this.#sightings.again()}>
       <h1 tabindex="-1">Listings</h1>
@@ -100,10 +108,11 @@ export class ListingsView extends LitElement {
       <h2 id="paste-title">Is it worth buying?</h2>
       <div>
         <label for="paste">Paste a listing</label>
-        <textarea id="paste" placeholder="The words as the seller wrote them, price and all" .value=${this.text} @input=${(event: Event) => (this.text = (event.target as HTMLTextAreaElement).value)}></textarea>
+        <textarea id="paste" data-begin placeholder="The words as the seller wrote them, price and all: read as soon as they are pasted" @paste=${this.#pastedHere} .value=${this.text} @input=${(event: Event) => (this.text = (event.target as HTMLTextAreaElement).value)}></textarea>
       </div>
       <div class="row between">
         <div class="km"><label for="km">Drive there and back (km)</label><input id="km" inputmode="decimal" autocomplete="off" placeholder="If you would fetch it" .value=${this.km} @input=${(event: Event) => (this.km = (event.target as HTMLInputElement).value)} /></div>
+        ${"clipboard" in navigator ? html`<button type="button" ?disabled=${this.busy} @click=${this.#pasteForThem}>Paste and read</button>` : ""}
         <button class="main" type="submit" ?disabled=${this.busy || this.text.trim() === ""}>${this.busy ? "Reading …" : "Read it"}</button>
       </div>
       <details>
@@ -141,8 +150,30 @@ export class ListingsView extends LitElement {
       <a class="button" href="/api/sightings/export.csv" download>The log as CSV</a>`;
   }
 
-  readonly #read = async (event: Event): Promise<void> => {
+  /** A listing pasted whole into the empty box is read at once; several at a time may be meant to be told apart. */
+  readonly #pastedHere = (event: ClipboardEvent): void => {
+    const text = event.clipboardData?.getData("text/plain") ?? "";
+    if (this.text.trim() !== "" || !isOneListing(text)) return;
     event.preventDefault();
+    void this.#readPasted(text);
+  };
+
+  /** For a thumb: the browser may ask first whether the page may see what was copied. */
+  readonly #pasteForThem = async (): Promise<void> => {
+    const text = await navigator.clipboard.readText().catch(() => "");
+    if (text.trim() !== "") return this.#readPasted(text);
+    this.trouble =
+      "There was nothing to paste, or the browser does not let the page see it. Paste it into the box.";
+    this.renderRoot.querySelector("textarea")?.focus();
+  };
+
+  #readPasted(text: string): Promise<void> {
+    this.text = text;
+    return isOneListing(text) ? this.#read() : Promise.resolve();
+  }
+
+  readonly #read = async (event?: Event): Promise<void> => {
+    event?.preventDefault();
     const roundTripKm = parseNumber(this.km);
     if (this.km.trim() !== "" && roundTripKm === undefined) {
       this.trouble = "The drive was not understood; a number of kilometres is expected.";

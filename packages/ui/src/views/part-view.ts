@@ -59,6 +59,7 @@ export class PartView extends LitElement {
         ${part ? this.renderActions(part) : ""}
       </div>
       ${this.trouble ? html`<p class="ticket" role="alert">${this.trouble}</p>` : ""}
+      ${part && part.soldOn === undefined ? this.renderBest() : ""}
       ${whenReady(this.#bench.state, "the part", (bench) => (part ? this.renderPart(part, bench) : html``))}
       ${whenReady(this.#answer.state, "what it goes with", (answer) => this.renderAnswer(answer))}
     </div>`;
@@ -71,6 +72,18 @@ export class PartView extends LitElement {
       <a class="button" href=${hrefs.editPart(part.id)}>Change</a>
       <button @click=${this.#delete}>Delete</button>
     </div>`;
+  }
+
+  /** The way on: one press to the club that comes first. */
+  private renderBest(): TemplateResult | string {
+    if (this.#answer.state.is !== "ready" || this.#bench.state.is !== "ready") return "";
+    const { clubs } = this.#answer.state.value;
+    const best = verdictOrder.flatMap((verdict) => clubs.filter((club) => club.verdict === verdict))[0];
+    if (!best) return "";
+    return html`<section class="ticket" aria-labelledby="best">
+      <div class="row"><h2 id="best">The first club with it</h2><ferrule-verdict .verdict=${best.verdict}></ferrule-verdict></div>
+      ${clubRow(best, contextOf(this.#bench.state.value, this.display.lengthUnit))}
+    </section>`;
   }
 
   private renderPart(part: Part, bench: Bench): TemplateResult {

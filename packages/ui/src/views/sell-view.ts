@@ -3,10 +3,11 @@ import {
   type Joint,
   type Money,
   type Part,
+  type PriceSuggestion,
   type Refusal,
   safetyStops,
 } from "@ferrule/core";
-import { css, html, LitElement, type TemplateResult } from "lit";
+import { css, html, LitElement, type PropertyValues, type TemplateResult } from "lit";
 import { ApiError, api, type Bench } from "../api.ts";
 import "../components/record-form.ts";
 import { emptyNote, whenReady } from "../components/state-notes.ts";
@@ -14,9 +15,11 @@ import { tell } from "../events.ts";
 import { Fetched, failed } from "../fetched.ts";
 import type { RecordField } from "../form/record-field.ts";
 import { moneyText } from "../format/money.ts";
+import { countText } from "../format/number.ts";
 import { dayText } from "../format/today.ts";
 import { clubsOnBench } from "../search/clubs-on-bench.ts";
 import { findParts, noFilter } from "../search/find-parts.ts";
+import { sheetApi } from "../sheet-api.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 import { tradeApi } from "../trade-api.ts";
@@ -29,6 +32,7 @@ const mostRows = 12;
 export class SellView extends LitElement {
   static override properties = {
     chosen: {},
+    suggested: { state: true },
     text: { state: true },
     trouble: { state: true },
     refusals: { state: true },
@@ -49,6 +53,12 @@ export class SellView extends LitElement {
           grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
         }
       }
+      /* Somebody who comes with the parts chosen is here for the sale: on a phone it stands first. */
+      @media (max-width: 59.99rem) {
+        .known {
+          order: -1;
+        }
+      }
       li {
         border-top: 1px solid var(--line);
       }
@@ -58,10 +68,14 @@ export class SellView extends LitElement {
     `,
   ];
   declare chosen: readonly string[];
+  /** What the chosen parts would go for together, as far as noted prices say, by the parts' ids. */
+  declare private suggested: { readonly of: string; readonly price: PriceSuggestion } | undefined;
   declare private text: string;
   declare private trouble: string | undefined;
   declare private refusals: readonly Refusal[];
   declare private busy: boolean;
+  #isBegun = false;
+  #cameChosen = false;
   readonly #all = new Fetched(this, () => Promise.all([api.bench(), tradeApi.costs()]));
 
   constructor() {
@@ -79,6 +93,21 @@ export class SellView extends LitElement {
     </div>`;
   }
 
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!this.hasUpdated) this.#cameChosen = this.chosen.length > 0;
+    if (changed.has("chosen")) void this.#suggest();
+  }
+
+  /** Typing begins at the price, once the form stands there and the focus is nowhere else in it. */
+  protected override updated(): void {
+    const form = this.renderRoot.querySelector<LitElement>("ferrule-record-form");
+    if (this.#isBegun || !form || this.chosen.length === 0 || this.suggested === undefined) return;
+    this.#isBegun = true;
+    if (this.renderRoot instanceof ShadowRoot && this.renderRoot.activeElement?.matches("input, select"))
+      return;
+    void form.updateComplete.then(() => form.focus());
+  }
+
   private renderBench(bench: Bench, costs: CostSettings): TemplateResult {
     const unsold = bench.parts.filter(({ soldOn }) => soldOn === undefined);
     if (unsold.length === 0)
@@ -89,7 +118,7 @@ export class SellView extends LitElement {
       );
     return html`<div class="two">
       ${this.renderChoice(unsold, bench.joints)}
-      <section class="ticket" aria-labelledby="sale"><h2 id="sale">The sale</h2>${this.renderForm(unsold, costs)}</section>
+      <section class="ticket ${this.#cameChosen ? "known" : ""}" aria-labelledby="sale"><h2 id="sale">The sale</h2>${this.renderForm(unsold, costs)}</section>
     </div>`;
   }
 
@@ -134,8 +163,9 @@ export class SellView extends LitElement {
           : ""
       }
       <ferrule-record-form
-        .fields=${sellFields(costs)}
-        .record=${{ on: dayText(new Date()), club: this.clubName(sold) }}
+        .fields=${sellFields(costs, this.priceWhy())}
+        .record=${{ on: dayText(new Date()), club: this.clubName(sold), price: this.price(costs) }}
+        .keepsTyped=${true}
         .submitWord=${"Write the sale in the books"}
         .trouble=${this.trouble}
         .refusals=${this.refusals}
@@ -158,6 +188,30 @@ export class SellView extends LitElement {
     return head && sold.length > 1
       ? `${clubTitle(new Map(sold.map((part) => [part.id, part])), head.id)} ${head.id}`
       : undefined;
+  }
+
+  private price({ currency }: CostSettings): Money | undefined {
+    const price = this.suggested?.price;
+    return price?.known && price.suggested.currency === currency ? price.suggested : undefined;
+  }
+
+  private priceWhy(): string | undefined {
+    const price = this.suggested?.price;
+    if (!price?.known) return undefined;
+    const { lowMinor, highMinor, basisCount, suggested } = price;
+    const text = (amountMinor: number) => moneyText(amountMinor, suggested.currency);
+    return `Filled in: the middle of what such a thing goes for (${text(lowMinor)} to ${text(highMinor)}, from ${countText(basisCount, "price")} noted). Type over it what it brought.`;
+  }
+
+  /** An estimate that comes too late, after other parts were chosen, is dropped; parts that are stopped have none. */
+  async #suggest(): Promise<void> {
+    const of = this.chosen.join("\n");
+    if (of === "" || this.suggested?.of === of) return;
+    const price = await sheetApi.advert(this.chosen).then(
+      (draft) => draft.price,
+      (): PriceSuggestion => ({ known: false, question: "" }),
+    );
+    if (this.chosen.join("\n") === of) this.suggested = { of, price };
   }
 
   #turn(ids: readonly string[]): void {
@@ -194,15 +248,20 @@ function sameParts(one: readonly string[], other: readonly string[]): boolean {
   return one.length === other.length && one.every((id) => other.includes(id));
 }
 
-function sellFields({
-  currency,
-  feeTables,
-  sellsBy,
-  buyerPaysPostage,
-}: CostSettings): readonly RecordField[] {
+function sellFields(
+  { currency, feeTables, sellsBy, buyerPaysPostage }: CostSettings,
+  priceWhy: string | undefined,
+): readonly RecordField[] {
   const place = feeTables.find(({ id }) => id === sellsBy)?.name ?? "the place you sell by";
   return [
-    { path: "price", label: "Price, without postage", control: "money", currency, needed: true },
+    {
+      path: "price",
+      label: "Price, without postage",
+      ...(priceWhy && { why: priceWhy, wide: true }),
+      control: "money",
+      currency,
+      needed: true,
+    },
     { path: "on", label: "On", control: "date", needed: true },
     { path: "daysToSell", label: "Days it was for sale", control: "number" },
     { path: "fees", label: "Fees", why: `Empty: by the fees of ${place}.`, control: "money", currency },

@@ -55,8 +55,9 @@ export class SheetView extends LitElement {
         <div><h1 tabindex="-1">Build sheet: ${sheet.title}</h1><p class="mono soft">${sheet.club}</p></div>
         <div class="row screen">
           <button class="main" @click=${() => window.print()}>Print it, one page</button>
+          <button @click=${this.#typeMeasured}>It is built: type what it measures</button>
           <a class="button" href=${hrefs.club({ head: this.headId, id: this.clubId })}>The club</a>
-          <a class="button" href=${hrefs.advert(sheet.parts.map(({ id }) => id))}>Describe it for sale</a>
+          ${measured.length === 0 ? this.renderDescribe(sheet) : ""}
         </div>
       </div>
       <p><ferrule-verdict .verdict=${sheet.verdict}></ferrule-verdict> ${minutesText(sheet.minutes)} of work, ${skillWords[sheet.skill].toLowerCase()}.
@@ -68,10 +69,15 @@ export class SheetView extends LitElement {
           <p class="small soft">Where a step is new to you, have somebody practised do it. Local rules and the makers' own instructions come first.</p></section>
         ${this.renderBlanks(sheet)}
       </div>
-      <section class="ticket stack screen" aria-labelledby="measured"><h2 id="measured">Measured</h2>
+      <section class="ticket stack screen" aria-labelledby="measured"><h2 id="measured" tabindex="-1">Measured</h2>
+        ${measured.length > 0 ? html`<div class="row"><a class="button main" href=${hrefs.sell(sheet.parts.map(({ id }) => id))}>It is sold</a>${this.renderDescribe(sheet)}</div>` : ""}
         ${measured.map((one) => this.renderCompared(one))}
         <ferrule-measured-form .sheet=${sheet} .lengthUnit=${this.display.lengthUnit} .isJoined=${stands}></ferrule-measured-form>
       </section>`;
+  }
+
+  private renderDescribe({ parts }: BuildSheet): TemplateResult {
+    return html`<a class="button" href=${hrefs.advert(parts.map(({ id }) => id))}>Describe it for sale</a>`;
   }
 
   private renderParts(sheet: BuildSheet): TemplateResult {
@@ -159,6 +165,12 @@ export class SheetView extends LitElement {
     const text = `Kept what was measured.${joints.length > 0 ? " The club's joints are made on the bench." : ""}`;
     tell(this, "ferrule-done", { text, undoable: true, undone: "What was measured is taken back." });
     await this.#all.again();
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>("#measured")?.focus();
+  };
+
+  readonly #typeMeasured = (): void => {
+    this.renderRoot.querySelector<HTMLElement>("ferrule-measured-form")?.focus();
   };
 }
 
