@@ -5,6 +5,7 @@ import { fileURLToPath } from "node:url";
 import { buildApp } from "./app.ts";
 import { readEnvironment } from "./environment.ts";
 import { openNetwork } from "./network/network.ts";
+import { offerText } from "./pairing/offer-text.ts";
 import { readDemo, readReference } from "./reference-files.ts";
 import { listenProblem, networkProblem, StartupProblem } from "./startup-problem.ts";
 
@@ -52,6 +53,8 @@ async function start(): Promise<void> {
   );
   for (const url of network?.urls() ?? [])
     process.stdout.write(`Other devices find it at ${url}/ once they are paired, on the page Devices\n`);
+  // To those who look on only: what goes into a file or a log stays there.
+  if (network && process.stdout.isTTY) process.stdout.write(await offerText(app, network.urls()));
 }
 
 function addressOf({ address, family, port }: AddressInfo): string {

@@ -13,7 +13,8 @@ const open =
  * as another device, since only the network is served that way.
  */
 export function addPairedDevices(app: FastifyInstance, pairing: Pairing): void {
-  app.addHook("onRequest", async (request, reply) => {
+  // After every onRequest, so that strangers count towards what an address may ask for, and before anything sent is read.
+  app.addHook("preParsing", async (request, reply) => {
     const path = request.url.split("?")[0] ?? "";
     if (isThisMachine(request) || open.test(path)) return;
     const token = tokenFrom(request.headers.cookie);
