@@ -76,6 +76,16 @@ describe("first values of a region", () => {
     expect((await fileOf(app)).goal).toEqual({});
   });
 
+  it("leave the rest of a target that they say something of", async () => {
+    const app = await inEurope();
+    await ask(app, "PUT", "/api/bench/goal", { targets: { iron: { playingLengthIn: 37 } }, hand: "left" });
+    await put(app, "europe");
+    expect((await fileOf(app)).goal).toMatchObject({
+      hand: "left",
+      targets: { iron: { playingLengthIn: 37, swingWeightPoints: 31 }, putter: { playingLengthIn: 34 } },
+    });
+  });
+
   it("want a rate where amounts of the old currency stay, and turn them by it", async () => {
     const app = await inEurope();
     await ask(app, "PUT", "/api/costs", { work: { "grip-on": { minutes: 6, costMinor: 200 } } });

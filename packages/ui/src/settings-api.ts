@@ -1,7 +1,7 @@
 import { call } from "./api.ts";
 
 /** One setting that would be changed, or was; null where there is none. */
-export interface SettingChange {
+interface SettingChange {
   readonly path: string;
   readonly before: unknown;
   readonly after: unknown;
@@ -24,7 +24,7 @@ export interface RegionsReply {
   readonly canTakeBack: boolean;
 }
 
-export interface PutInOptions {
+interface PutInOptions {
   readonly dryRun: boolean;
   /** How much of the new currency one unit of the old is worth. */
   readonly rate?: number;

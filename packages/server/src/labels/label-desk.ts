@@ -5,7 +5,7 @@ import type { LabelSetup } from "../store/labels.ts";
 import type { Tables } from "../store/tables.ts";
 
 /** The label of a thing on the bench: of a part, or of parts that are joined, which go by the code of the first of them. */
-export interface Label {
+interface Label {
   readonly code: string;
   readonly part: string;
   /** What else is joined to it. */
@@ -13,7 +13,7 @@ export interface Label {
   readonly printed: boolean;
 }
 
-export interface FoundCode {
+interface FoundCode {
   /** The code as it was understood. */
   readonly code: string;
   /** Whose it is; null where nothing on the bench has it. */

@@ -1,4 +1,4 @@
-import type { CostSettings, Goal } from "@ferrule/core";
+import { type CostSettings, clubTypes, type Goal } from "@ferrule/core";
 import { done, type Outcome, problem } from "../errors.ts";
 import type { LabelSetup } from "../store/labels.ts";
 import type { Settings } from "../store/settings.ts";
@@ -18,13 +18,13 @@ interface AllSettings {
   readonly saleTemplate: string | null;
 }
 
-export interface PutIn {
+interface PutIn {
   readonly changes: readonly SettingChange[];
   /** Whether it was done, and not only shown. */
   readonly done: boolean;
 }
 
-export interface PutInOptions {
+interface PutInOptions {
   /** Shows what would change, and changes nothing. */
   readonly dryRun: boolean;
   /** How much of the new currency one unit of the old is worth. */
@@ -81,11 +81,21 @@ interface Former {
 function together(before: AllSettings, part: SettingsPart, costs: CostSettings): AllSettings {
   return {
     display: { ...before.display, ...part.display },
-    goal: { ...before.goal, ...part.goal },
+    goal: goalTogether(before.goal, part.goal ?? {}),
     costs,
     labels: part.labels ?? before.labels,
     saleTemplate: part.saleTemplate === undefined ? before.saleTemplate : part.saleTemplate,
   };
+}
+
+/** Of a target, too, what is left out stays. */
+function goalTogether(before: Goal, part: Goal): Goal {
+  if (!part.targets) return { ...before, ...part };
+  const types = clubTypes.filter((type) => before.targets?.[type] ?? part.targets?.[type]);
+  const targets = types.map(
+    (type) => [type, { ...before.targets?.[type], ...part.targets?.[type] }] as const,
+  );
+  return { ...before, ...part, targets: Object.fromEntries(targets) };
 }
 
 function write(

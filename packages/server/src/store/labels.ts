@@ -17,7 +17,7 @@ export const labelSetupSchema = z.strictObject({
 export type LabelSetup = z.infer<typeof labelSetupSchema>;
 
 /** 21 to a sheet of A4, a common size: common practice, no source. */
-export const firstLabelSetup: LabelSetup = {
+const firstLabelSetup: LabelSetup = {
   paper: "a4",
   widthMm: 63.5,
   heightMm: 38.1,

@@ -100,13 +100,19 @@ export class SettingsPutIn extends LitElement {
     if (changes.length === 0) return html`<p>Nothing would change: all of it is set so already.</p>`;
     const currency = (side: "before" | "after") =>
       (changes.find(({ path }) => path === "costs.currency")?.[side] as string | undefined) ?? this.currency;
-    const basis = (path: string) =>
-      region?.rows.find(({ of }) => path === of || path.startsWith(`${of}.`))?.basis;
+    const told = new Set<string>();
+    /** What a figure rests on, once for all that rest on the same. */
+    const basis = (path: string) => {
+      const row = region?.rows.find(({ of }) => path === of || path.startsWith(`${of}.`));
+      if (!row || told.has(row.of)) return "";
+      told.add(row.of);
+      return html`<br /><span class="small soft">${row.basis}</span>`;
+    };
     return html`<h3>${countText(changes.length, "setting")} would change</h3>
       <dl>${changes.map(
         ({ path, before, after }) => html`<dt>${settingText(path)}</dt>
           <dd><del>${settingValueText(path, before, currency("before"))}</del> → <strong>${settingValueText(path, after, currency("after"))}</strong>
-            ${basis(path) ? html`<br /><span class="small soft">${basis(path)}</span>` : ""}</dd>`,
+            ${basis(path)}</dd>`,
       )}</dl>
       <div class="row">
         <button class="main" @click=${() => this.#putIn(false)}>Put them in</button>

@@ -53,7 +53,7 @@ export const labelCardStyles = css`
 `;
 
 /** What a scanner reads: the address of the page where another device could open it, else the code alone. */
-export function scannedText(code: string, address: string | null): string {
+function scannedText(code: string, address: string | null): string {
   return address === null ? code : `${address}/code/${code}`;
 }
 

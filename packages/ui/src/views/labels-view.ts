@@ -18,6 +18,9 @@ import { kindWords } from "../words/part-words.ts";
 
 const choices = { new: "New since last printed", all: "All", ...kindWords } as const;
 
+/** Labels that are shown on the screen; paper has all of them. */
+const shownMost = 8;
+
 const styles = css`
   .ticks {
     columns: 17rem;
@@ -34,12 +37,20 @@ const styles = css`
     display: flex;
     flex-wrap: wrap;
     gap: 0.5rem;
-    margin-bottom: 1rem;
   }
   .place:empty {
     display: none;
   }
   @media screen {
+    .page {
+      margin: 0;
+    }
+    .page:has(.place:not(.far, :empty)) {
+      margin-bottom: 0.5rem;
+    }
+    .far {
+      display: none;
+    }
     .label {
       border-radius: 3px;
       outline: 1px solid var(--line-strong);
@@ -48,6 +59,10 @@ const styles = css`
   @media print {
     .screen {
       display: none !important;
+    }
+    /* Whatever pushed the first sheet down would push its labels off their places. */
+    .stack > * {
+      margin: 0 !important;
     }
     .pages {
       overflow: visible;
@@ -59,7 +74,8 @@ const styles = css`
       gap: var(--gap-down) var(--gap-across);
       align-content: start;
       width: var(--page-width);
-      height: var(--page-height);
+      /* A hair less than the paper, so that no rounding makes a sheet of nothing. */
+      height: calc(var(--page-height) - 0.3mm);
       overflow: hidden;
       margin: 0;
       padding: var(--page-top) 0 0 var(--page-left);
@@ -199,15 +215,17 @@ export class LabelsView extends LitElement {
     { address }: LabelsReply,
   ) {
     const pages = labelPages(labels, page, this.used);
+    const far = new Set(labels.slice(shownMost).map(({ code }) => code));
     const shown = { address, lengthUnit: this.display.lengthUnit };
     const sheets = page.columns * page.rows > 1 ? `, ${countText(pages.length, "sheet")}` : "";
     return html`<div class="row screen">
         <button class="main" ?disabled=${labels.length === 0} @click=${() => window.print()}>Print ${countText(labels.length, "label")}${sheets}</button>
         <button ?disabled=${labels.length === 0} @click=${() => this.#mark(labels)}>They are printed</button>
       </div>
+      ${labels.length > shownMost ? html`<p class="small soft screen">Here the first ${shownMost}; on paper all of them.</p>` : ""}
       <section class="pages" aria-label="The labels">${pages.map(
         (places) =>
-          html`<div class="page">${places.map((label) => html`<div class="place">${label ? labelCard(label, parts, shown) : ""}</div>`)}</div>`,
+          html`<div class="page">${places.map((label) => html`<div class="place ${label && far.has(label.code) ? "far" : ""}">${label ? labelCard(label, parts, shown) : ""}</div>`)}</div>`,
       )}</section>`;
   }
 

@@ -4,6 +4,7 @@ import { settingText, settingValueText } from "./setting-words.ts";
 describe("a setting in words", () => {
   it.each([
     ["costs.hourValueMinor", "An hour of yours is worth"],
+    ["goal.targets.driver.playingLengthIn", "Driver: playing length (in)"],
     ["costs.rates.EUR", "Rates of currencies: EUR"],
     ["costs.parcels.club.massG", "Parcels: club, massG"],
     ["labels.widthMm", "Labels: widthMm"],

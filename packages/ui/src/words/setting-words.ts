@@ -45,6 +45,9 @@ const words: Readonly<Record<string, string>> = {
 export function settingText(path: string): string {
   const own = words[path];
   if (own) return own;
+  const [, type, what] = /^goal\.targets\.(\w+)\.(\w+)$/.exec(path) ?? [];
+  if (type)
+    return `${clubTypeWords[type as ClubType] ?? type}: ${what === "playingLengthIn" ? "playing length (in)" : "swing weight"}`;
   const [above = path] = Object.keys(words).filter((name) => path.startsWith(`${name}.`));
   const rest = path.slice(above.length + 1);
   return words[above] ? `${words[above]}: ${rest.replaceAll(".", ", ")}` : path;
