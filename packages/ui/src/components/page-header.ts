@@ -122,6 +122,11 @@ export class PageHeader extends LitElement {
         margin-left: auto;
       }
       @media (max-width: 40rem) {
+        ferrule-signal-mark {
+          order: 4;
+          width: 100%;
+          margin: 0.25rem 0;
+        }
         nav {
           order: 3;
           width: calc(100% + 1.4rem);

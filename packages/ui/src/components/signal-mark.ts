@@ -16,13 +16,21 @@ export class SignalMark extends LitElement {
         display: inline-flex;
         flex-wrap: wrap;
         align-items: center;
-        gap: 0 0.5rem;
+        gap: 0 0.3rem;
         min-height: 44px;
         padding: 0 0.6rem;
         border: 1.5px dashed var(--line-strong);
         border-radius: 4px;
         font-size: 0.875rem;
         text-decoration: none;
+      }
+      span + span::before {
+        content: "· ";
+      }
+      @media (max-width: 40rem) {
+        a {
+          display: flex;
+        }
       }
       .settle {
         color: var(--refused);

@@ -16,6 +16,10 @@ export class WaitingView extends LitElement {
   static override styles = [
     baseStyles,
     css`
+      li {
+        padding: 0.5rem 0;
+        border-top: 1px solid var(--line);
+      }
       table {
         width: 100%;
         border-collapse: collapse;
