@@ -24,6 +24,8 @@ const views = {
   prices: "/prices",
   costs: "/costs",
   models: "/models",
+  labels: "/labels",
+  "find by code": "/code",
   devices: "/devices",
   "what waits for a signal": "/waiting",
   "nothing at this address": "/nowhere-at-all",

@@ -9,7 +9,7 @@ import { qrPath } from "./qr-path.ts";
 
 /** Black on white in every theme: it is for paper and for scanners. Sizes hang on the label's height, `--label-height`. */
 export const labelCardStyles = css`
-  .label {
+  .tag {
     width: var(--label-width);
     height: var(--label-height);
     padding: 1mm;
@@ -19,13 +19,13 @@ export const labelCardStyles = css`
     background: #fff;
     color: #000;
   }
-  .label svg {
+  .tag svg {
     flex: none;
     align-self: center;
     height: min(100%, calc(var(--label-width) * 0.45));
     aspect-ratio: 1;
   }
-  .label div {
+  .tag div {
     min-width: 0;
     flex: 1;
     display: flex;
@@ -34,20 +34,20 @@ export const labelCardStyles = css`
     line-height: 1.15;
     font-size: clamp(5pt, calc(var(--label-height) * 0.09), 10pt);
   }
-  .label strong {
+  .tag strong {
     font-family: var(--mono);
     font-size: clamp(8pt, calc(var(--label-height) * 0.19), 20pt);
     letter-spacing: 0.04em;
     line-height: 1.1;
   }
-  .label span {
+  .tag span {
     overflow: hidden;
     display: -webkit-box;
     -webkit-box-orient: vertical;
     -webkit-line-clamp: 2;
     overflow-wrap: anywhere;
   }
-  .label .what {
+  .tag .what {
     font-weight: 600;
   }
 `;
@@ -65,7 +65,7 @@ export function labelCard(
 ): TemplateResult {
   const part = parts.get(label.part);
   const { size, path } = qrPath(scannedText(label.code, address));
-  return html`<div class="label">
+  return html`<div class="tag">
     ${svg`<svg viewBox="0 0 ${size} ${size}" aria-hidden="true" shape-rendering="crispEdges"><path d=${path} fill="#000" /></svg>`}
     <div>
       <strong>${label.code}</strong>

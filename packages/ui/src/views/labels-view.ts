@@ -51,7 +51,7 @@ const styles = css`
     .far {
       display: none;
     }
-    .label {
+    .tag {
       border-radius: 3px;
       outline: 1px solid var(--line-strong);
     }
