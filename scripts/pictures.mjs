@@ -25,7 +25,7 @@ const club = "H01/H01%2BA01%2BS01%2BG01";
 /** Where each view is shown, by its name in packages/ui/src/route.ts. */
 const places = {
   bench: () => "/",
-  "part-form": () => "/add",
+  "part-form": () => "/parts/S01/edit",
   part: () => "/parts/H01",
   club: () => `/clubs/${club}`,
   refusal: () => "/refused/H05/S01/A01",
@@ -40,6 +40,9 @@ const places = {
   code: () => "/code",
   nowhere: () => "/nowhere-at-all",
 };
+
+/** What stands in a view once it is finished, where it goes on by itself. */
+const finished = { batch: "All 3 judged." };
 
 const views = namesOfViews();
 const wanted = process.argv.slice(2).length > 0 ? process.argv.slice(2) : views;
@@ -87,6 +90,7 @@ async function takeView(address, view) {
   for (const [screen, viewport] of Object.entries(screens)) {
     const page = await browser.newPage({ viewport, colorScheme: "light", reducedMotion: "reduce" });
     await page.goto(`${address}${place}`);
+    if (finished[view]) await page.getByText(finished[view]).waitFor();
     await settled(page);
     for (const theme of themes) await takePicture(page, theme, `${folder}/${view}-${screen}-${theme}.webp`);
     await page.close();

@@ -81,7 +81,8 @@ export class PartView extends LitElement {
     const best = verdictOrder.flatMap((verdict) => clubs.filter((club) => club.verdict === verdict))[0];
     if (!best) return "";
     return html`<section class="ticket" aria-labelledby="best">
-      <div class="row"><h2 id="best">The first club with it</h2><ferrule-verdict .verdict=${best.verdict}></ferrule-verdict></div>
+      <h2 id="best">The first club with it</h2>
+      <ferrule-verdict .verdict=${best.verdict}></ferrule-verdict>
       ${clubRow(best, contextOf(this.#bench.state.value, this.display.lengthUnit))}
     </section>`;
   }

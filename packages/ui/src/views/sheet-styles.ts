@@ -20,6 +20,19 @@ export const sheetStyles = css`
     font-size: 0.875rem;
     font-weight: 400;
   }
+  /* On a phone words stay whole: the type of the table gets smaller instead. */
+  @media screen and (max-width: 34rem) {
+    th,
+    td {
+      font-size: 0.8125rem;
+      padding-right: 0.35rem;
+      overflow-wrap: break-word;
+      hyphens: auto;
+    }
+    thead th {
+      font-size: 0.75rem;
+    }
+  }
   td.figure {
     font-family: var(--mono);
     font-weight: 600;
