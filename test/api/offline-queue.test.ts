@@ -1,3 +1,4 @@
+import { readListing, readyCatalogue } from "@ferrule/core";
 import { describe, expect, it } from "vitest";
 import { enterOffline } from "../../packages/ui/src/offline/enter-offline.ts";
 import type { Kept, KeptSnapshot } from "../../packages/ui/src/offline/kept.ts";
@@ -113,6 +114,27 @@ describe("what is entered without a signal", () => {
     await page.enter("PATCH", `/api/bench/parts/${made.id}`, { note: "new" });
     expect((await page.send()).renamed).toEqual([{ from: made.id, to: "grip-1" }]);
     expect(await parts(app)).toMatchObject([{ id: "grip-1", note: "new" }]);
+  });
+
+  it("buys a listing that was read at the door, once", async () => {
+    const app = await testApp();
+    const page = await pageOf(app);
+    const text = "Northmoor driver head only, right handed, 10.5 degrees, 20 euros";
+    const listing = readListing(text, readyCatalogue([]));
+    const seen = { seenOn: "2026-11-25", text, read: listing, listing, outcome: "open" };
+    const kept = await page.enter("POST", "/api/sightings", seen);
+    const paid = { amountMinor: 2000, currency: "EUR" };
+    await page.enter("POST", `/api/sightings/${kept.id}/buy`, { paid, on: "2026-11-25" });
+    expect(await page.send((path) => path.endsWith("/buy"))).toMatchObject({
+      count: 1,
+      stopped: "no-signal",
+    });
+    expect(await page.send()).toMatchObject({ count: 1 });
+    expect(await parts(app)).toMatchObject([{ kind: "head", loftDeg: 10.5 }]);
+    expect((await ask(app, "GET", "/api/books")).body.entries).toHaveLength(1);
+    expect((await ask(app, "GET", "/api/sightings")).body.sightings).toMatchObject([
+      { id: kept.id, outcome: "bought" },
+    ]);
   });
 
   it("is put together with what others changed meanwhile, where they changed other fields", async () => {

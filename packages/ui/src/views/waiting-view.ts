@@ -61,7 +61,9 @@ export class WaitingView extends LitElement {
   }
 
   private renderState(): TemplateResult {
-    const { isLost, asOf } = signal.state;
+    const { isLost, asOf, isPaired } = signal.state;
+    if (!isPaired)
+      return html`<p class="ticket">This device is not paired with the bench any more. <a href="/pair">Pair it again</a>, and what waits is sent.</p>`;
     const upTo = asOf ? ` What is kept here is as of ${momentText(asOf)}.` : "";
     if (!isLost) return html`<p class="ticket">The bench can be reached.${upTo}</p>`;
     return html`<div class="ticket row between"><p>The bench cannot be reached.${upTo} Looking at the bench, what goes with what, reading and judging listings, adding, changing and buying go on; the rest waits for the signal.</p>

@@ -1,0 +1,18 @@
+import { expect, it } from "vitest";
+import { readEnvironment } from "./environment.ts";
+
+it.each([
+  [{}, undefined],
+  [{ FERRULE_NETWORK: "0" }, undefined],
+  [{ FERRULE_NETWORK: "1" }, 4311],
+  [{ FERRULE_NETWORK: "1", FERRULE_NETWORK_PORT: "8443" }, 8443],
+])("serves the network as %j says: on port %j", (env, port) => {
+  expect(readEnvironment(env).networkPort).toBe(port);
+});
+
+it.each([
+  [{ FERRULE_NETWORK: "yes" }, /FERRULE_NETWORK is "yes"\. Give 1/],
+  [{ FERRULE_NETWORK: "1", FERRULE_NETWORK_PORT: "70000" }, /FERRULE_NETWORK_PORT is "70000".*4311/],
+])("says what is wrong with %j", (env, message) => {
+  expect(() => readEnvironment(env)).toThrow(message);
+});
