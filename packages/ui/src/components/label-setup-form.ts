@@ -48,8 +48,8 @@ export class LabelSetupForm extends LitElement {
     return html`<div class="grid"><div>
         <label for="size">Size</label>
         <select id="size" @change=${this.#chosen}>
-          ${labelPresets.map(({ name }, at) => html`<option value=${at} ?selected=${at === same}>${name}</option>`)}
-          ${same < 0 ? html`<option value="" selected>${own}</option>` : ""}
+          ${labelPresets.map(({ name }, at) => html`<option value=${at} .selected=${at === same}>${name}</option>`)}
+          ${same < 0 ? html`<option value="" .selected=${true}>${own}</option>` : ""}
         </select>
       </div></div>
       <details><summary>Own figures</summary>

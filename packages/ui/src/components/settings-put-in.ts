@@ -68,8 +68,8 @@ export class SettingsPutIn extends LitElement {
         <div>
           <label for="region">First values for</label>
           <select id="region" @change=${this.#regionChosen}>
-            <option value="">Choose a region</option>
-            ${this.regions.map(({ id, name }) => html`<option value=${id} ?selected=${this.#region() === id}>${name}</option>`)}
+            <option value="" .selected=${this.#region() === undefined}>Choose a region</option>
+            ${this.regions.map(({ id, name }) => html`<option value=${id} .selected=${this.#region() === id}>${name}</option>`)}
           </select>
         </div>
         <div>

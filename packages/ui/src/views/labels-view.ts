@@ -185,7 +185,7 @@ export class LabelsView extends LitElement {
     };
     return html`<div class="grid"><div>
         <label for="choice">Labels of</label>
-        <select id="choice" @change=${choose}>${Object.entries(choices).map(([value, word]) => html`<option value=${value} ?selected=${value === this.choice}>${word}</option>`)}</select>
+        <select id="choice" @change=${choose}>${Object.entries(choices).map(([value, word]) => html`<option value=${value} .selected=${value === this.choice}>${word}</option>`)}</select>
       </div></div>
       <details ?open=${ticked.size === 0}>
         <summary>One by one: ${ticked.size} of ${labels.length} ticked</summary>
@@ -270,6 +270,7 @@ export class LabelsView extends LitElement {
     const isDone = await this.#try(() => labelApi.markPrinted(codes, true));
     if (!isDone) return;
     this.ticked = undefined;
+    this.choice = "new";
     const text = `${countText(codes.length, "label")} noted as printed.`;
     const undo = () => labelApi.markPrinted(codes, false);
     tell(this, "ferrule-done", { text, undo, undone: "They are not noted as printed." });
