@@ -158,7 +158,10 @@ describe("the watchlist", () => {
       .first()
       .click();
     await expect
-      .poll(async () => (await served(address, "/api/hits?all=true")).body.hits[0].isDealtWith)
+      .poll(async () => {
+        const { hits } = (await served(address, "/api/hits?all=true")).body;
+        return hits.some((each: typeof hit) => each.sighting === hit.sighting && each.isDealtWith);
+      })
       .toBe(true);
     expect(faults).toEqual([]);
   });
@@ -213,13 +216,21 @@ describe("the watchlist", () => {
   });
 });
 
-describe("fifty listings at once", () => {
+/** So many that they are not all judged before anybody can press a button. */
+const many = 300;
+/** Rows that are shown at first. */
+const shown = 100;
+
+describe("hundreds of listings at once", () => {
   const things = [
     "Northmoor Ombrel driver head RH",
     "Haldenbach Skerrick driver head RH",
     wanted.split(". ")[0],
   ];
-  const text = Array.from({ length: 50 }, (_, at) => `${things[at % 3]}, lot ${at}, asking ${10 + at} EUR`);
+  const text = Array.from(
+    { length: many },
+    (_, at) => `${things[at % 3]}, lot ${at}, asking ${10 + (at % 50)} EUR`,
+  );
 
   it("show how far they are, are stopped and gone on with, and stand sorted by what they bring", async () => {
     const { address, page, faults } = await at("/listings");
@@ -228,11 +239,11 @@ describe("fifty listings at once", () => {
     await page.getByRole("button", { name: "What is pasted above is many listings" }).click();
     const bar = page.getByRole("progressbar", { name: "Listings judged" });
     await bar.waitFor();
-    expect(await bar.getAttribute("aria-valuemax")).toBe("50");
+    expect(await bar.getAttribute("aria-valuemax")).toBe(`${many}`);
     await page.getByRole("button", { name: "Stop" }).click();
     await page.getByRole("button", { name: "Go on" }).click();
-    await page.getByText("All 50 judged.").waitFor({ timeout: 90_000 });
-    expect(await bar.getAttribute("aria-valuenow")).toBe("50");
+    await page.getByText(`All ${many} judged.`).waitFor({ timeout: 90_000 });
+    expect(await bar.getAttribute("aria-valuenow")).toBe(`${many}`);
     const id = new URL(page.url()).pathname.split("/").at(-1);
     const { rows } = (await served(address, `/api/batches/${id}`)).body;
     const nets = rows.map(
@@ -240,13 +251,13 @@ describe("fifty listings at once", () => {
     );
     expect(nets).toEqual([...nets].sort((one, other) => other - one));
     const links = page.locator(".judged a[href^='/listings/']");
-    expect(await links.count()).toBe(50);
+    expect(await links.count()).toBe(shown);
     expect(await links.first().getAttribute("href")).toBe(`/listings/${rows[0].sighting}`);
     expect(await page.locator(".judged .net").first().innerText()).toContain(euros(rows[0].netMinor));
     await page.getByLabel("Only what is on the watchlist").check();
     const hits = rows.filter((row: { hits: string[] }) => row.hits.length > 0).length;
     expect(hits).toBeGreaterThan(0);
-    expect(await links.count()).toBe(hits);
+    expect(await links.count()).toBe(Math.min(hits, shown));
     await page.getByRole("link", { name: "All listings" }).click();
     await settled(page);
     await page.getByRole("heading", { name: "Brought in together" }).waitFor();
