@@ -75,7 +75,10 @@ describe("a part", () => {
     });
     expect(answer.clubs.length).toBeGreaterThan(0);
     const [club] = answer.clubs;
-    await page.locator("a.club", { hasText: club.id.replaceAll("+", " + ") }).click();
+    await page
+      .locator("a.club", { hasText: club.id.replaceAll("+", " + ") })
+      .first()
+      .click();
     await settled(page);
     expect(await page.locator("section[aria-label='In short']").innerText()).toContain(club.shaft);
     expect(faults).toEqual([]);

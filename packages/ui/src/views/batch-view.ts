@@ -90,7 +90,7 @@ export class BatchView extends LitElement {
     const shown = rows.filter(({ hits }) => !this.onlyHits || hits.length > 0);
     return html`<section class="ticket" aria-labelledby="rows">
       <h2 id="rows">What each brings</h2>
-      <label class="tick small"><input type="checkbox" .checked=${this.onlyHits} @change=${(event: Event) => (this.onlyHits = (event.target as HTMLInputElement).checked)} /> Only what is on the watchlist</label>
+      <label class="tick small"><input type="checkbox" .checked=${this.onlyHits} @change=${this.#showHits} /> Only what is on the watchlist</label>
       ${shown.length === 0 ? html`<p class="soft">None of those shown.</p>` : batchRows(shown, currency)}
       ${rows.length === this.most && this.most < manyRows ? html`<p class="small soft">The best ${rows.length} of ${total}.</p><button @click=${this.#showMore}>Show all</button>` : ""}
     </section>`;
@@ -107,6 +107,12 @@ export class BatchView extends LitElement {
   readonly #again = (): void => {
     void this.#batch.again();
     void this.#costs.again();
+  };
+
+  /** What is on the watchlist may be far down: all have to be here to find it. */
+  readonly #showHits = (event: Event): void => {
+    this.onlyHits = (event.target as HTMLInputElement).checked;
+    if (this.onlyHits && this.most < manyRows) this.#showMore();
   };
 
   readonly #showMore = (): void => {
