@@ -1,5 +1,5 @@
 import { spawn } from "node:child_process";
-import { chmodSync, mkdirSync, writeFileSync } from "node:fs";
+import { chmodSync, cpSync, mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Example, emptyContents } from "../../packages/server/src/bench/bench-contents.ts";
@@ -41,7 +41,12 @@ export async function place(example: Example | null = demo): Promise<Place> {
   const command = join(bin, "ferrule");
   writeFileSync(command, `#!/bin/sh\nexec "${process.execPath}" "${checkout}scripts/ferrule.mjs" "$@"\n`);
   chmodSync(command, 0o755);
-  if (example) await keepAsOwn(example, data);
+  if (example) {
+    const made = join(top, "made");
+    await keepAsOwn(example, made);
+    // A copy: this process may still hold the database that it made.
+    cpSync(made, data, { recursive: true });
+  }
   for (const [name, text] of Object.entries(files())) writeFileSync(join(folder, name), text);
   const kept = openDatabase(undefined);
   backupTo(kept, join(folder, "backup.sqlite"));

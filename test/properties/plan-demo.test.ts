@@ -15,12 +15,21 @@ const table = (name: string) =>
   JSON.parse(readFileSync(new URL(`../../data/${name}.json`, import.meta.url), "utf8"));
 const bench = table("demo/bench") as Bench;
 
+const fifthOf = <T extends { amountMinor: number }>(price: T): T => ({
+  ...price,
+  amountMinor: Math.round(price.amountMinor / 5),
+});
+
 const input: PlanInput = {
   ...{ bench, rules, reference },
   catalogue: table("demo/catalogue") as CatalogueModel[],
   evidence: table("demo/evidence") as Evidence[],
-  // Those that were bought or went are for sale once more, so that the plan has something to choose from.
-  sightings: (table("demo/sightings") as Sighting[]).map((sighting) => ({ ...sighting, outcome: "open" })),
+  // Those that were bought or went are for sale once more, at a fifth of the price, so that the plan has something to choose from.
+  sightings: (table("demo/sightings") as Sighting[]).map(({ listing, boughtItems: _bought, ...rest }) => ({
+    ...rest,
+    outcome: "open",
+    listing: { ...listing, asking: listing.asking && fifthOf(listing.asking) },
+  })),
   costs: table("reference/first-costs") as CostSettings,
   today: "2026-11-25",
   wishes: { budgetMinor: null, minutes: null, mostOfType: {}, hours: "at-own-rate", leastPerHourMinor: null },

@@ -14,6 +14,7 @@ import { type ModelFinder, modelFinder } from "./model-finder.ts";
 import { countingIds, type ListingParts, partsOfListing } from "./parts-of-listing.ts";
 import type { Resale } from "./resale.ts";
 import { type SeenForWant, wantsSeen } from "./seen-for-want.ts";
+import { typedEvidence } from "./typed-evidence.ts";
 import { unsoldBench } from "./unsold-bench.ts";
 
 /** What every step of a judgement looks things up in. */
@@ -62,7 +63,9 @@ export function dealContext(input: DealInput, same?: DealContext): DealContext {
   const clusters = same ? clustersOf(offered.parts, offered.joints) : clustersOf([...parts.values()], joints);
   const alone = same?.alone ?? once(() => ready(own(clubsMax.without), input));
   const readyWith = once(() => readyWithListing(alone(), offered));
-  const estimate = once(() => resaleEstimator(input.evidence, input.costs, input.today));
+  const estimate = once(() =>
+    resaleEstimator(typedEvidence(input.evidence, finder), input.costs, input.today),
+  );
   return {
     input,
     costs: input.costs,

@@ -7,7 +7,7 @@ import { daysEstimator } from "./days-to-sell.ts";
 import type { Evidence, Subject } from "./evidence.ts";
 import { adjustmentsOf, type FittedAdjustments } from "./fit-adjustments.ts";
 import { factorBits, factorsIn } from "./price-factors.ts";
-import { fitPrices, type NextPrice, type NotedPrice, nextPrice } from "./price-model.ts";
+import { fitPrices, isLevelKnown, type NextPrice, type NotedPrice, nextPrice } from "./price-model.ts";
 import type { AppliedAdjustment, Resale } from "./resale.ts";
 import { resaleQuestion } from "./resale-question.ts";
 
@@ -82,7 +82,9 @@ export function resaleEstimator(
   const daysToSell = daysEstimator(evidence, today);
   return (subject) => {
     const close = closePrices(bearing, subject);
-    if (!close.some(({ isOfKind }) => isOfKind))
+    // What is not said of a price may make it close to a set, of which none has been seen.
+    const isKnown = close.some(({ isOfKind }) => isOfKind) && isLevelKnown(model, subject, currency, today);
+    if (!isKnown)
       return { known: false, question: resaleQuestion(subject, leftOut(subject, prices, currency)) };
     const next = nextPrice(model, subject, currency, today);
     return {

@@ -82,6 +82,17 @@ export function fitPrices(noted: readonly NotedPrice[], adjustments: Adjustments
   return { prices, settings, design, learnt: learnSpreads(design, noise, resalePrior.degreesOfFreedom) };
 }
 
+/** Whether anything is known of how dear things of its kind are, of which nothing is taken for granted. */
+export function isLevelKnown(
+  { settings, design }: PriceModel,
+  subject: Subject,
+  currency: string,
+  today: string,
+): boolean {
+  const { loadings } = priceEffects(subject, { what: "sold", on: today, currency }, settings);
+  return loadings.every(({ effect }) => effect.variance !== null || design.columns.has(effect.name));
+}
+
 /** What the thing would sell for next; there has to be a price of its kind in that currency. */
 export function nextPrice(model: PriceModel, subject: Subject, currency: string, today: string): NextPrice {
   const { settings, design, learnt } = model;
