@@ -198,7 +198,7 @@ describe("/api/plan/jobs", () => {
     const { status, body } = await ask(app, "DELETE", `/api/plan/jobs/${job}`);
     expect(status).toBe(200);
     expect(body.state).toBe("stopped");
-    expect(body.plan).toMatchObject({ currency: "EUR" });
+    expect(body.plan).toMatchObject({ currency: "EUR", nextBest: null });
     expect(await read(app, job)).toEqual(body);
   });
 

@@ -165,9 +165,9 @@ describe("without a bench", () => {
     const data = join(temporaryFolder(), "made", "here");
     const { exit, err } = await ferrule(["import", demoBench], { data });
     expect({ exit, err }).toEqual({ exit: 0, err: "" });
-    expect(JSON.parse((await ferrule(["export"], { data })).out)).toEqual(
-      JSON.parse(readFileSync(demoBench, "utf8")),
-    );
+    const { out } = await ferrule(["export"], { data });
+    expect(JSON.parse(out)).toEqual(JSON.parse(readFileSync(demoBench, "utf8")));
+    expect(out).toBe(`${JSON.stringify(JSON.parse(out), null, 2)}\n`);
   });
 
   it("read goes on without models, and says so beside the answer", async () => {

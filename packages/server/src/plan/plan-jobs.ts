@@ -71,11 +71,13 @@ export function openPlanJobs(plans: Plans, onFailure: (error: unknown) => void):
 
 const nothingYet: PlanJob = { state: "running", netMinor: null, boundMinor: null, plan: null };
 
-async function settle(held: Held, { plan }: RunningPlan, onFailure: (error: unknown) => void): Promise<void> {
+async function settle(held: Held, running: RunningPlan, onFailure: (error: unknown) => void): Promise<void> {
   try {
-    const made = await plan;
+    const made = await running.plan;
     const sums = made ? { netMinor: made.netMinor, boundMinor: made.boundMinor } : {};
-    held.job = { ...held.job, ...sums, plan: made, state: held.isStopped || !made ? "stopped" : "done" };
+    // A plan that is stopped was made while the ones beside it were not all looked at: none of them is the next best.
+    const plan = made && held.isStopped ? { ...made, nextBest: null } : made;
+    held.job = { ...held.job, ...sums, plan, state: held.isStopped || !made ? "stopped" : "done" };
   } catch (error) {
     onFailure(error);
     held.job = {

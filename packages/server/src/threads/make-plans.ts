@@ -84,8 +84,7 @@ async function makePlan(
     return solve(model, { share, relativeGap: 1e-4, ...(withProgress ? { onProgress } : {}) });
   };
   const plan = await planOn(ground, wishes, solveNext, withNextBest);
-  // Of plans that nobody had the time to look for, none is the next best.
-  say(port, { number, is: "done", plan: shouldStop() ? { ...plan, nextBest: null } : plan });
+  say(port, { number, is: "done", plan });
 }
 
 async function groundOf({ world, wishes, ground }: PlanOrder, solver: LinearSolver): Promise<PlanGround> {
