@@ -184,7 +184,7 @@ describe("a want of the bench", () => {
 describe("/api/hits", () => {
   it("tells of a judged listing which want it answers, for which club, and how far it is over the cap", async () => {
     const app = await withShaft();
-    const [{ watch }] = (await read(app)).entries;
+    const [{ watch }] = (await valued(app)).entries;
     await ask(app, "PATCH", `/api/watch/${watch.id}`, { capMinor: 3500 });
     const { sighting } = await judge(app, { text: words });
     const hits = await hitsOf(app);
@@ -197,7 +197,8 @@ describe("/api/hits", () => {
         item: 0,
         on: "2026-11-25",
         overMinor: 500,
-        clubs: expect.arrayContaining([expect.any(String)]),
+        // The club that the plan would build with it, then what else it would complete.
+        clubs: ["driver with regular shaft", "shaft"],
         isDealtWith: false,
         text: words,
         asking: eur(4000),
