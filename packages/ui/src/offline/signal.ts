@@ -65,12 +65,15 @@ export class Signal extends EventTarget {
     if (this.#isKeeping) this.#soon = setTimeout(() => void this.keepUp(), settlingMs);
   }
 
-  /** Fetches; a call that stays without an answer while the bench is not there at all is given up. */
+  /**
+   * Fetches; a call that stays without an answer while the bench is not there at all is given up, where something is kept to
+   * answer with. Where nothing is, there is nothing better to do than wait: a bench that is busy answers in the end.
+   */
   async fetch(path: string, init: RequestInit): Promise<Response> {
     const given = new AbortController();
     const signal = init.signal ? AbortSignal.any([init.signal, given.signal]) : given.signal;
     const timer = setTimeout(async () => {
-      if (!(await isThere())) given.abort();
+      if (this.state.asOf !== null && !(await isThere())) given.abort();
     }, patienceMs);
     try {
       return await fetch(path, { ...init, signal });
