@@ -40,6 +40,17 @@ const migrations: readonly string[] = [
    CREATE TABLE kept_answers (
      key TEXT PRIMARY KEY, status INTEGER NOT NULL, body TEXT NOT NULL, answeredOn TEXT NOT NULL
    ) STRICT, WITHOUT ROWID;`,
+  // `listed` is the table of a thing; `before` and `after` are null where it was not, or is no more, there.
+  `CREATE TABLE changes (
+     number INTEGER PRIMARY KEY AUTOINCREMENT, at TEXT NOT NULL, means TEXT NOT NULL, device TEXT, who TEXT NOT NULL,
+     what TEXT NOT NULL, things INTEGER NOT NULL, undoes INTEGER, undoneBy INTEGER
+   ) STRICT;
+   CREATE TABLE change_entries (
+     change INTEGER NOT NULL, entry INTEGER NOT NULL, listed TEXT NOT NULL, id TEXT NOT NULL, place INTEGER,
+     before TEXT, after TEXT, PRIMARY KEY (change, entry)
+   ) STRICT, WITHOUT ROWID;
+   CREATE INDEX change_entries_by_thing ON change_entries (listed, id, change);
+   ALTER TABLE deletions ADD COLUMN change INTEGER;`,
 ];
 
 /** The schema that this version of Ferrule writes. */
