@@ -1,12 +1,12 @@
 import { type Joint, type Part, typedCode } from "@ferrule/core";
-import { css, html, LitElement } from "lit";
+import { css, html, LitElement, type PropertyValues } from "lit";
 import type { BenchContext } from "../bench-context.ts";
 import { tell } from "../events.ts";
 import { failed } from "../fetched.ts";
 import { countText } from "../format/number.ts";
 import { type FoundCode, labelApi } from "../label-api.ts";
 import { hrefs } from "../route.ts";
-import { findParts, noFilter, type PartFilter } from "../search/find-parts.ts";
+import { noFilter, type PartFilter, type PartFinder, partFinder } from "../search/find-parts.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 import { shortFacts } from "../words/part-facts.ts";
@@ -23,9 +23,17 @@ const narrowings = [
   { name: "joined", label: "Joined", choices: { loose: "Loose", joined: "In a club or joined" } },
 ] as const;
 
+/** Rows at first and with each press for more: as many as a phone can lay out while somebody types. */
+const rowsAtOnce = 24;
+
 /** The parts of the bench, to search and narrow. */
 export class PartList extends LitElement {
-  static override properties = { context: {}, filter: { state: true }, coded: { state: true } };
+  static override properties = {
+    context: {},
+    filter: { state: true },
+    most: { state: true },
+    coded: { state: true },
+  };
   static override styles = [
     baseStyles,
     formStyles,
@@ -64,17 +72,29 @@ export class PartList extends LitElement {
   ];
   declare context: BenchContext;
   declare private filter: PartFilter;
+  /** How many rows are shown. */
+  declare private most: number;
   /** What the code of a label that was typed or scanned into the search led to. */
   declare private coded: FoundCode | undefined;
+
+  #find: PartFinder = () => [];
 
   constructor() {
     super();
     this.filter = noFilter;
+    this.most = rowsAtOnce;
+  }
+
+  override willUpdate(changed: PropertyValues): void {
+    if (changed.has("context"))
+      this.#find = partFinder([...this.context.parts.values()], this.context.joints);
+    if (changed.has("filter")) this.most = rowsAtOnce;
   }
 
   override render() {
-    const all = [...this.context.parts.values()];
-    const found = findParts(all, this.context.joints, this.filter);
+    const all = this.context.parts.size;
+    const found = this.#find(this.filter);
+    const shown = found.slice(0, this.most);
     return html`<section class="ticket" aria-labelledby="parts">
       <h2 id="parts">Parts</h2>
       <div class="search">
@@ -87,10 +107,11 @@ export class PartList extends LitElement {
         <div class="filters">${narrowings.map((narrowing) => this.renderNarrowing(narrowing))}</div>
       </details>
       <p class="small soft results" role="status">
-        ${found.length === all.length ? countText(all.length, "part") : `${found.length} of ${countText(all.length, "part")}`}
+        ${found.length === all ? countText(all, "part") : `${found.length} of ${countText(all, "part")}`}${shown.length < found.length ? `, ${shown.length} shown` : ""}
       </p>
       ${found.length === 0 ? html`<p>Nothing like that. <button @click=${() => (this.filter = noFilter)}>Show everything</button></p>` : ""}
-      <ul class="plain">${found.map((part) => html`<li class="part">${this.renderPart(part)}</li>`)}</ul>
+      <ul class="plain">${shown.map((part) => html`<li class="part">${this.renderPart(part)}</li>`)}</ul>
+      ${shown.length < found.length ? html`<button @click=${this.#showMore}>Show ${Math.min(rowsAtOnce, found.length - shown.length)} more</button>` : ""}
     </section>`;
   }
 
@@ -137,6 +158,10 @@ export class PartList extends LitElement {
     const other = joint.parts[0] === part.id ? joint.parts[1] : joint.parts[0];
     return `${jointWords[joint.type]} ${other}`;
   }
+
+  readonly #showMore = () => {
+    this.most += rowsAtOnce;
+  };
 
   readonly #typed = (event: Event) => {
     this.filter = { ...this.filter, text: (event.target as HTMLInputElement).value };

@@ -21,27 +21,49 @@ interface Searched {
   readonly words: string;
 }
 
-/** The parts that pass the filter: the best match first where there is a text, else kind by kind as a club is put together. */
-export function findParts(
-  parts: readonly Part[],
-  joints: readonly Joint[],
-  filter: PartFilter,
-): readonly Part[] {
+/** The parts that pass a filter: the best match first where there is a text, else kind by kind as a club is put together. */
+export type PartFinder = (filter: PartFilter) => readonly Part[];
+
+/**
+ * A finder over these parts. Those have it that hold every word of the text; only where none does, what is most like it. What
+ * is searched is written down once, at the first text, so that every further letter costs a search alone.
+ */
+export function partFinder(parts: readonly Part[], joints: readonly Joint[]): PartFinder {
   const joined = new Set(joints.flatMap((joint) => joint.parts));
-  const passing = parts.filter((part) => passes(part, joined.has(part.id), filter));
-  const text = filter.text.trim();
-  if (text === "") return inKindOrder(passing);
-  const fuse = new Fuse<Searched>(
-    passing.map((part) => ({ part, words: wordsOf(part) })),
-    {
-      keys: ["words"],
-      threshold: 0.25,
-      ignoreLocation: true,
-      ignoreDiacritics: true,
-      useExtendedSearch: true,
-    },
-  );
-  return fuse.search(text).map(({ item }) => item.part);
+  const inOrder = inKindOrder(parts);
+  let searched: readonly Searched[] | undefined;
+  let fuse: Fuse<Searched> | undefined;
+  const holding = (text: string) => {
+    searched ??= inOrder.map((part) => ({ part, words: plain(wordsOf(part)) }));
+    const wanted = plain(text).split(/\s+/);
+    return searched.filter(({ words }) => wanted.every((word) => words.includes(word)));
+  };
+  const like = (text: string) => {
+    fuse ??= searchOver(searched ?? []);
+    return fuse.search(plain(text)).map(({ item }) => item);
+  };
+  return (filter) => {
+    const passing = (part: Part) => passes(part, joined.has(part.id), filter);
+    const text = filter.text.trim();
+    if (text === "") return inOrder.filter(passing);
+    const held = holding(text);
+    const found = held.length > 0 ? held : like(text);
+    return found.map(({ part }) => part).filter(passing);
+  };
+}
+
+/** In small letters and without the marks on them, as people type. */
+function plain(text: string): string {
+  return text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
+}
+
+function searchOver(searched: readonly Searched[]): Fuse<Searched> {
+  return new Fuse(searched, {
+    keys: ["words"],
+    threshold: 0.25,
+    ignoreLocation: true,
+    useExtendedSearch: true,
+  });
 }
 
 function passes(part: Part, isJoined: boolean, filter: PartFilter): boolean {

@@ -18,7 +18,7 @@ import { moneyText } from "../format/money.ts";
 import { countText } from "../format/number.ts";
 import { dayText } from "../format/today.ts";
 import { clubsOnBench } from "../search/clubs-on-bench.ts";
-import { findParts, noFilter } from "../search/find-parts.ts";
+import { noFilter, type PartFinder, partFinder } from "../search/find-parts.ts";
 import { sheetApi } from "../sheet-api.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
@@ -98,6 +98,9 @@ export class SellView extends LitElement {
     if (changed.has("chosen")) void this.#suggest();
   }
 
+  /** One for each bench as it was fetched, so that typing does not write down anew what is searched. */
+  readonly #finders = new WeakMap<readonly Joint[], PartFinder>();
+
   /** Typing begins at the price, once the form stands there and the focus is nowhere else in it. */
   protected override updated(): void {
     const form = this.renderRoot.querySelector<LitElement>("ferrule-record-form");
@@ -125,7 +128,9 @@ export class SellView extends LitElement {
   private renderChoice(unsold: readonly Part[], joints: readonly Joint[]): TemplateResult {
     const parts = new Map(unsold.map((part) => [part.id, part]));
     const clubs = clubsOnBench(unsold, joints);
-    const found = findParts(unsold, joints, { ...noFilter, text: this.text });
+    const find = this.#finders.get(joints) ?? partFinder(unsold, joints);
+    this.#finders.set(joints, find);
+    const found = find({ ...noFilter, text: this.text });
     const shown = [
       ...new Set([...unsold.filter(({ id }) => this.chosen.includes(id)), ...found.slice(0, mostRows)]),
     ];
