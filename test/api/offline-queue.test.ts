@@ -18,6 +18,9 @@ function memory(): Kept {
     keepSnapshot: async (next) => {
       snapshot = next;
     },
+    stillHolds: async (asOf) => {
+      if (snapshot) snapshot = { ...snapshot, asOf };
+    },
     changes: async () => [...changes.values()].sort((a, b) => a.place - b.place),
     add: async (change, join) => {
       const last = [...changes.values()].findLast(({ list, id }) => list === change.list && id === change.id);

@@ -44,6 +44,7 @@ export {
   type TuneTarget,
   tune,
 } from "./measure/tune.ts";
+export { mergePatch } from "./merge-patch.ts";
 export { convertMinor, minorDigits, percentOfMinor, roundMinor, splitMinor } from "./money.ts";
 export { type Claim, claimSchema } from "./parts/claim.ts";
 export { type Fault, faultNames } from "./parts/fault.ts";
@@ -239,7 +240,7 @@ export type { AppliedAdjustment, EvidenceWeight, Resale } from "./worth/resale.t
 export { type SeenForWant, seenForWant } from "./worth/seen-for-want.ts";
 export { outcomes, type Sighting, sightingSchema } from "./worth/sighting.ts";
 export { subjectOfClub, subjectOfPart } from "./worth/subject-of.ts";
-export { summariseBooks } from "./worth/summarise-books.ts";
+export { convertedEntries, summariseBooks } from "./worth/summarise-books.ts";
 export { titleOfClub, titleOfItem, titleOfPart } from "./worth/titles.ts";
 export { type Trip, type TripCost, timeMinor, tripCost } from "./worth/trip-cost.ts";
 export { type PartWait, type WaitAnswer, waitForPart } from "./worth/wait-for-part.ts";

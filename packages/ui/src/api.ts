@@ -16,6 +16,7 @@ import type {
   WorkStep,
 } from "@ferrule/core";
 import type { DisplaySettings } from "./display-settings.ts";
+import { isQuestion } from "./offline/is-question.ts";
 import { type LostCall, signal } from "./offline/signal.ts";
 
 /** The bench as it is kept. */
@@ -146,7 +147,7 @@ export async function call<T>(method: string, path: string, body?: unknown, give
   const answer: unknown = await reply.json().catch(() => undefined);
   if (reply.ok) {
     if (method === "GET") signal.saw(path, answer);
-    else signal.changed();
+    if (!isQuestion(method, path)) signal.changed();
     return answer as T;
   }
   const error = (answer as { error?: { code?: string; message?: string; refusals?: Refusal[] } } | undefined)

@@ -12,7 +12,7 @@ function rateOf(entry: Entry, { currency, rates }: BooksSettings): number | unde
 }
 
 /** Each entry is converted and rounded here, once, so that every sum of it agrees with every other. */
-function inCurrency(entries: readonly Entry[], settings: BooksSettings) {
+export function convertedEntries(entries: readonly Entry[], settings: BooksSettings) {
   const converted: ConvertedEntry[] = [];
   const unconverted: { entry: string; currency: string }[] = [];
   for (const entry of entries) {
@@ -72,7 +72,7 @@ function grouped<Key extends string | number | null>(
  * of sales against what came. An entry in a currency without a rate is left out of all of it, and named.
  */
 export function summariseBooks(entries: readonly Entry[], costs: BooksSettings): BooksSummary {
-  const { converted, unconverted } = inCurrency(entries, costs);
+  const { converted, unconverted } = convertedEntries(entries, costs);
   const byClub = grouped(converted, (entry) => entry.club || null);
   const byMonth = grouped(converted, (entry) => entry.on.slice(0, 7));
   const byYear = grouped(converted, (entry) => Number(entry.on.slice(0, 4)));

@@ -1,7 +1,7 @@
+import { mergePatch } from "@ferrule/core";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { formerFields } from "./former-fields.ts";
-import { mergePatch } from "./merge-patch.ts";
 
 const leaf = fc.oneof(fc.integer(), fc.string(), fc.boolean(), fc.array(fc.integer(), { maxLength: 3 }));
 const name = fc.constantFrom("a", "b", "c");

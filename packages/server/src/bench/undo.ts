@@ -1,4 +1,4 @@
-import type { Joint, Part } from "@ferrule/core";
+import { type Joint, mergePatch, type Part } from "@ferrule/core";
 import { done, type Outcome, problem } from "../errors.ts";
 import type { Deletion } from "../store/deletions.ts";
 import type { DocumentTable, Placed } from "../store/document-table.ts";
@@ -8,7 +8,6 @@ import type { Example } from "./bench-contents.ts";
 import { type ChangedEntry, correctedSplits, fieldsToRestore } from "./changed-fields.ts";
 import { clearBench } from "./clear-bench.ts";
 import { isUntouched } from "./is-untouched.ts";
-import { mergePatch } from "./merge-patch.ts";
 import { namedParts } from "./named-parts.ts";
 import { newId } from "./new-id.ts";
 import { jointRefusals } from "./shelves.ts";

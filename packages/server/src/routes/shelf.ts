@@ -1,6 +1,5 @@
-import { parseWith } from "@ferrule/core";
+import { mergePatch, parseWith } from "@ferrule/core";
 import { z } from "zod";
-import { mergePatch } from "../bench/merge-patch.ts";
 import type { Shelf } from "../bench/shelf.ts";
 import { problem, valueOrThrow } from "../errors.ts";
 import { createdReplies, idParamsSchema, removedReply, replies } from "../wire/replies.ts";

@@ -8,12 +8,12 @@ import {
   type Measurement,
   measuredQuantities,
   measuredQuantityNames,
+  mergePatch,
   type Part,
   shaftAfterBuild,
   type Uncertain,
 } from "@ferrule/core";
 import { formerFields } from "../bench/former-fields.ts";
-import { mergePatch } from "../bench/merge-patch.ts";
 import { newId } from "../bench/new-id.ts";
 import { done, type Outcome } from "../errors.ts";
 import type { Placed } from "../store/document-table.ts";

@@ -1,5 +1,4 @@
-import type { Watch } from "@ferrule/core";
-import { mergePatch } from "../bench/merge-patch.ts";
+import { mergePatch, type Watch } from "@ferrule/core";
 import { newId } from "../bench/new-id.ts";
 import { done, type Outcome, problem } from "../errors.ts";
 import type { Tables } from "../store/tables.ts";

@@ -132,6 +132,8 @@ export class TunePicture extends LitElement {
   readonly #drawn = new LatestAnswer<Drawn>(this, 40);
   /** What each change does by itself, to the club as it is answered. */
   readonly #tunes = new LatestAnswer<readonly SwingTune[]>(this, 0);
+  /** The club as it comes, asked for once somebody tries another grip. */
+  #uncut: { readonly club: Club; readonly asked: Promise<ClubDimensions> } | undefined;
 
   constructor() {
     super();
@@ -282,10 +284,21 @@ export class TunePicture extends LitElement {
     const build = this.build.buttTrimIn === undefined ? { ...this.#base(), ...this.build } : this.build;
     const request = clubRequest(this.club, this.context, build, this.gripId);
     if (this.gripId === undefined) return request;
-    const { uncutLengthIn } = await api.dimensions(clubRequest(this.club, this.context, {}, undefined));
+    const { uncutLengthIn } = await this.#askUncut();
     if (uncutLengthIn === null) return request;
     const length = { lengthIn: uncutLengthIn, basis: "shaft-alone" } as const;
     return { ...request, shaft: { ...(request.shaft as Shaft), length } };
+  }
+
+  /** A slider that moves asks again and again; the shaft stays the same. What was not answered is asked for anew. */
+  #askUncut(): Promise<ClubDimensions> {
+    if (this.#uncut?.club === this.club) return this.#uncut.asked;
+    const asked = api.dimensions(clubRequest(this.club, this.context, {}, undefined));
+    this.#uncut = { club: this.club, asked };
+    asked.catch(() => {
+      if (this.#uncut?.asked === asked) this.#uncut = undefined;
+    });
+    return asked;
   }
 }
 

@@ -1,5 +1,5 @@
 import type { Entry } from "@ferrule/core";
-import { convertMinor } from "@ferrule/core";
+import { convertedEntries } from "@ferrule/core";
 
 /** What had come in and gone out by the end of a month, and what the things still here had cost, in whole minor units. */
 export interface MoneyMonth {
@@ -22,11 +22,8 @@ interface Settings {
  * shared equally among them, until each is sold. A line in a currency that has no rate is left out, as in the summary.
  */
 export function moneyMonths(entries: readonly Entry[], settings: Settings): readonly MoneyMonth[] {
-  const lines = entries
-    .flatMap((entry) => {
-      const amountMinor = inCurrency(entry, settings);
-      return amountMinor === undefined ? [] : [{ entry, amountMinor, month: entry.on.slice(0, 7) }];
-    })
+  const lines = convertedEntries(entries, settings)
+    .converted.map((line) => ({ ...line, month: line.entry.on.slice(0, 7) }))
     .toSorted((one, other) => one.entry.on.localeCompare(other.entry.on));
   const [first, last] = [lines[0]?.month, lines.at(-1)?.month];
   if (first === undefined || last === undefined) return [];
@@ -41,12 +38,6 @@ export function moneyMonths(entries: readonly Entry[], settings: Settings): read
     const stockMinor = Math.round([...costs.values()].reduce((sum, cost) => sum + cost, 0));
     return { month, inMinor, outMinor, netMinor: inMinor + outMinor, stockMinor };
   });
-}
-
-function inCurrency({ amount, rate }: Entry, { currency, rates }: Settings): number | undefined {
-  if (amount.currency === currency) return amount.amountMinor;
-  const known = rate ?? rates[amount.currency];
-  return known === undefined ? undefined : convertMinor(amount.amountMinor, amount.currency, currency, known);
 }
 
 /** A purchase adds its parts at cost; a sale takes its parts away. Shares stay unrounded until they are added up. */

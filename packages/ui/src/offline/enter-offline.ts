@@ -1,4 +1,4 @@
-import { canonicalText } from "@ferrule/core";
+import { canonicalText, mergePatch } from "@ferrule/core";
 import { notWithout } from "./answer.ts";
 import type { Kept } from "./kept.ts";
 import { type ListPlace, listPlace, type OfflineList, thingsOf } from "./lists.ts";
@@ -41,7 +41,7 @@ export async function enterOffline(
   if (at.about !== undefined) throw notWithout();
   if (method === "DELETE") return remove(kept, { ...change, method }, world, at, before);
   if (method !== "PUT" && method !== "PATCH") throw notWithout();
-  const changed = method === "PUT" ? (body as Thing) : patched(before, body as Thing);
+  const changed = method === "PUT" ? (body as Thing) : (mergePatch(before, body) as Thing);
   const thing = checked(at.list, { ...changed, id: at.id });
   await kept.add({ ...change, method: "PUT", body: thing }, (last) => joined(last, thing));
   return thing;
@@ -94,25 +94,6 @@ function checked(list: OfflineList, thing: Thing): Thing {
   const parsed = list.parse(thing);
   if (!parsed.ok) throw new OfflineProblem("bad-request", "The request was not understood", parsed.refusals);
   return JSON.parse(canonicalText(parsed.value)) as Thing;
-}
-
-/** As RFC 7396 has it: null takes a field away. */
-function patched(before: Thing, change: Thing): Thing {
-  const names = new Set([...Object.keys(before), ...Object.keys(change)]);
-  const entries = [...names].map((name) => [
-    name,
-    name in change ? patchedValue(before[name], change[name]) : before[name],
-  ]);
-  return Object.fromEntries(entries.filter(([, value]) => value !== null));
-}
-
-function patchedValue(before: unknown, change: unknown): unknown {
-  if (!isThing(change)) return change;
-  return patched(isThing(before) ? before : {}, change);
-}
-
-function isThing(value: unknown): value is Thing {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }
 
 const signs = "abcdefghjkmnpqrstuvwxyz23456789";

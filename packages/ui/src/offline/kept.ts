@@ -5,6 +5,8 @@ import type { WaitingChange } from "./waiting-change.ts";
 export interface Kept {
   snapshot(): Promise<KeptSnapshot | undefined>;
   keepSnapshot(kept: KeptSnapshot): Promise<void>;
+  /** The bench says that the snapshot is how it still is: notes when, without writing all of it again. */
+  stillHolds(asOf: string): Promise<void>;
   /** In the order in which it was entered. */
   changes(): Promise<WaitingChange[]>;
   /** Puts a change last, or makes more of the one that waits last, as `join` says. */
@@ -36,8 +38,20 @@ export async function openKept(): Promise<Kept> {
     await done;
   };
   return {
-    snapshot: () => asked<KeptSnapshot | undefined>(store("snapshot", "readonly").store.get("last")),
-    keepSnapshot: (kept) => write("snapshot", (open) => open.put(kept, "last")),
+    snapshot: async () => {
+      const { store: open } = store("snapshot", "readonly");
+      const [last, asOf] = await Promise.all([
+        asked<KeptSnapshot | undefined>(open.get("last")),
+        asked<string | undefined>(open.get("as-of")),
+      ]);
+      return last && { ...last, asOf: asOf ?? last.asOf };
+    },
+    keepSnapshot: (kept) =>
+      write("snapshot", (open) => {
+        open.put(kept, "last");
+        open.put(kept.asOf, "as-of");
+      }),
+    stillHolds: (asOf) => write("snapshot", (open) => open.put(asOf, "as-of")),
     changes: () => asked<WaitingChange[]>(store("changes", "readonly").store.getAll()),
     add: async (change, join) => {
       const { store: open, done } = store("changes", "readwrite");

@@ -107,8 +107,10 @@ async function taken(kept: Kept, change: WaitingChange, answer: Thing): Promise<
   };
   await kept.drop(change.place);
   const isWhole = change.method === "PUT" || change.path === change.list;
-  for (const later of await kept.changes())
-    await kept.put(goneOn(later, change, renamed, isWhole ? answer : undefined));
+  for (const later of await kept.changes()) {
+    const next = goneOn(later, change, renamed, isWhole ? answer : undefined);
+    if (next !== later) await kept.put(next);
+  }
   return renamed;
 }
 
@@ -126,11 +128,11 @@ function goneOn(
 
 /** Ids that are made up here are like no other word, so that they can be replaced wherever they stand. */
 function renamedIn(change: WaitingChange, from: string, to: string): WaitingChange {
-  const words = (text: string) => text.replaceAll(JSON.stringify(from), JSON.stringify(to));
-  return {
-    ...(JSON.parse(words(JSON.stringify(change))) as WaitingChange),
-    path: change.path.replace(`/${encodeURIComponent(from)}`, `/${encodeURIComponent(to)}`),
-  };
+  const words = JSON.stringify(change);
+  const path = change.path.replace(`/${encodeURIComponent(from)}`, `/${encodeURIComponent(to)}`);
+  const renamed = words.replaceAll(JSON.stringify(from), JSON.stringify(to));
+  if (renamed === words && path === change.path) return change;
+  return { ...(JSON.parse(renamed) as WaitingChange), path };
 }
 
 /** The bench has something else there than the change was made from: put together where that goes, else for a person to choose. */

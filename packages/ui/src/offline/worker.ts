@@ -2,6 +2,7 @@ import { dayText } from "../format/today.ts";
 import type { JudgeRequest } from "../trade-api.ts";
 import { answerFrom } from "./answer.ts";
 import { type Entering, enterOffline, newId } from "./enter-offline.ts";
+import { isQuestion } from "./is-question.ts";
 import { judgeOffline } from "./judge-offline.ts";
 import { type Kept, openKept } from "./kept.ts";
 import { OfflineProblem } from "./offline-problem.ts";
@@ -71,8 +72,9 @@ async function upToDate(kept: Kept) {
   const reply = await fetch(`/api/snapshot${since}`).catch(() => undefined);
   if (!reply?.ok) return reply?.status === 401 ? { ...sent, stopped: "not-paired" as const } : sent;
   const { stamp, snapshot } = (await reply.json()) as { stamp: string; snapshot: Snapshot | null };
-  const next = snapshot ?? last?.snapshot;
-  if (next) await kept.keepSnapshot({ stamp, asOf: new Date().toISOString(), snapshot: next });
+  const asOf = new Date().toISOString();
+  if (snapshot) await kept.keepSnapshot({ stamp, asOf, snapshot });
+  else await kept.stillHolds(asOf);
   return sent;
 }
 
@@ -83,8 +85,9 @@ async function answer(kept: Kept, asked: Asked): Promise<unknown> {
   const world = withChanges(last.snapshot, changes);
   const { method, path, body } = asked;
   if (path === "/api/judge") return judged(kept, world, last.asOf, asked);
-  const isQuestion = method === "GET" || ["/api/read", "/api/estimate", "/api/dimensions"].includes(path);
-  return isQuestion ? answerFrom(world, method, path, body) : enterOffline(kept, world, asked, new Date());
+  return isQuestion(method, path)
+    ? answerFrom(world, method, path, body)
+    : enterOffline(kept, world, asked, new Date());
 }
 
 async function judged(kept: Kept, world: Snapshot, asOf: string, asked: Asked): Promise<unknown> {
