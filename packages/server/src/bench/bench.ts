@@ -66,7 +66,8 @@ export interface Bench {
  * of its books.
  */
 export function openBench(tables: Tables, rates: () => Rates, example: Example = emptyContents): Bench {
-  if (tables.settings.isExample() === undefined) tables.together(() => putExample(tables, example));
+  if (tables.settings.isExample() === undefined)
+    tables.together(() => putExample(tables, example), { isUnrecorded: true });
   return {
     parts: partsShelf(tables),
     joints: jointsShelf(tables),
@@ -78,16 +79,17 @@ export function openBench(tables: Tables, rates: () => Rates, example: Example =
     measurements: measurementsShelf(tables),
     goal: () => tables.goals.read(),
     setGoal: (goal) => {
-      tables.goals.write(goal);
+      tables.together(() => tables.goals.write(goal), { what: "goal-changed" });
       return goal;
     },
-    deleteGoal: () => tables.together(() => deleteGoal(tables)),
+    deleteGoal: () => tables.together(() => deleteGoal(tables), { what: "goal-deleted" }),
     view: () => viewOf(tables),
     stamp: () => tables.stampOf(tables.parts, tables.joints, tables.claims),
     undo: () => undoDelete(tables, example),
-    startOwn: () => tables.together(() => startOwn(tables)),
-    loadExample: (confirmed) => tables.together(() => loadExample(tables, example, confirmed)),
-    takeIn: (contents) => tables.together(() => takeIn(tables, contents)),
+    startOwn: () => tables.together(() => startOwn(tables), { what: "own-bench-started" }),
+    loadExample: (confirmed) =>
+      tables.together(() => loadExample(tables, example, confirmed), { what: "example-loaded" }),
+    takeIn: (contents) => tables.together(() => takeIn(tables, contents), { what: "taken-in" }),
   };
 }
 

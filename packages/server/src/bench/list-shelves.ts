@@ -1,5 +1,6 @@
 import type { CatalogueModel, Entry, Evidence, Measurement, Refusal, Sighting } from "@ferrule/core";
 import type { Deletion } from "../store/deletions.ts";
+import type { ThingNoun } from "../store/history.ts";
 import { type Listed, type ListName, tableOf } from "../store/lists.ts";
 import type { Tables } from "../store/tables.ts";
 import { namedSightings } from "./named-parts.ts";
@@ -39,7 +40,7 @@ export function measurementsShelf(tables: Tables): ListShelf<Measurement> {
 }
 
 interface ListWords<T> {
-  readonly noun: string;
+  readonly noun: ThingNoun;
   readonly where: string;
   named?(): ReadonlySet<string>;
   refusals?(value: T): Refusal[];

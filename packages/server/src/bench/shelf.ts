@@ -2,6 +2,7 @@ import type { Claim, Joint, Part, Refusal } from "@ferrule/core";
 import { done, type Outcome, problem } from "../errors.ts";
 import type { Deletion } from "../store/deletions.ts";
 import type { DocumentTable, Placed } from "../store/document-table.ts";
+import type { ThingNoun } from "../store/history.ts";
 import { listNames } from "../store/lists.ts";
 import type { Tables } from "../store/tables.ts";
 import { newId } from "./new-id.ts";
@@ -36,7 +37,7 @@ export interface Shelf<T, Deleted = BenchThings> {
 
 export interface ShelfSpec<T extends { id?: string }, Deleted> {
   /** What one thing is called in a message, and where it is. */
-  readonly noun: string;
+  readonly noun: ThingNoun;
   readonly where: string;
   readonly table: DocumentTable<T>;
   stem(value: T): string;
@@ -55,12 +56,15 @@ export function openShelf<T extends { id?: string }, Deleted>(
   return {
     all: () => table.all().map(({ value }) => value),
     get: (id) => found(spec, id, ({ value }) => done(value)),
-    add: (value) => tables.together(() => add(spec, value)),
-    put: (id, value) => tables.together(() => found(spec, id, () => put(spec, id, value))),
+    add: (value) => tables.together(() => add(spec, value), { what: `${spec.noun}-added` }),
+    put: (id, value) =>
+      tables.together(() => found(spec, id, () => put(spec, id, value)), { what: `${spec.noun}-changed` }),
     remove: (id) =>
-      tables.together(() => found(spec, id, (placed) => done(removeFrom(tables, spec, placed)))),
+      tables.together(() => found(spec, id, (placed) => done(removeFrom(tables, spec, placed))), {
+        what: `${spec.noun}-deleted`,
+      }),
     refusals: (value) => spec.refusals(value),
-    takeIn: (values) => tables.together(() => takeIn(spec, values)),
+    takeIn: (values) => tables.together(() => takeIn(spec, values), { what: "taken-in" }),
   };
 }
 

@@ -27,19 +27,24 @@ export interface Restored {
  * is untouched: nothing of the user's is lost.
  */
 export function undoDelete(tables: Tables, example: Example): Outcome<Restored> {
-  return tables.together(() => {
-    const deletion = tables.deletions.top();
-    if (deletion === undefined) return problem("nothing-to-undo");
-    tables.deletions.dropTop();
-    if (deletion.bench) makeRoom(tables, deletion.bench, example);
-    if (deletion.goal) tables.goals.write(deletion.goal);
-    const restorable = withoutCorrected(tables, deletion);
-    const removed = removeAdded(tables, restorable);
-    const back = putAllBack(tables, deletion);
-    const changed = mapLists((name) => changeBack(tables, name, restorable));
-    const restored = mapLists((name) => [...listOf(back, name), ...listOf(changed, name)]);
-    return done({ restored, removed, undo: tables.deletions.count() });
-  });
+  return tables.together(
+    () => {
+      const deletion = tables.deletions.top();
+      if (deletion === undefined) return problem("nothing-to-undo");
+      const change = tables.deletions.topChange();
+      if (change !== undefined) tables.recorder.undoes(change);
+      tables.deletions.dropTop();
+      if (deletion.bench) makeRoom(tables, deletion.bench, example);
+      if (deletion.goal) tables.goals.write(deletion.goal);
+      const restorable = withoutCorrected(tables, deletion);
+      const removed = removeAdded(tables, restorable);
+      const back = putAllBack(tables, deletion);
+      const changed = mapLists((name) => changeBack(tables, name, restorable));
+      const restored = mapLists((name) => [...listOf(back, name), ...listOf(changed, name)]);
+      return done({ restored, removed, undo: tables.deletions.count() });
+    },
+    { what: "delete-undone" },
+  );
 }
 
 /** The same without what the user has corrected in the books since: that is left as it is. */

@@ -42,19 +42,22 @@ export function openLabelDesk(tables: Tables): LabelDesk {
     labels,
     setup: () => tables.labels.setup(),
     changeSetup: (setup) => {
-      tables.labels.writeSetup(setup);
+      tables.together(() => tables.labels.writeSetup(setup), { what: "labels-changed" });
       return setup;
     },
     markPrinted: (codes, printed) =>
-      tables.together(() => {
-        const places = new Map(tables.parts.all().map(({ place }) => [shortCode(place), place]));
-        const lost = codes.find((code) => !places.has(code));
-        if (lost !== undefined) return problem("not-found", `Nothing on the bench has the code "${lost}"`);
-        const marked = new Set(tables.labels.printed());
-        for (const code of codes) marked[printed ? "add" : "delete"](places.get(code) as number);
-        tables.labels.writePrinted(marked);
-        return done(labels());
-      }),
+      tables.together(
+        () => {
+          const places = new Map(tables.parts.all().map(({ place }) => [shortCode(place), place]));
+          const lost = codes.find((code) => !places.has(code));
+          if (lost !== undefined) return problem("not-found", `Nothing on the bench has the code "${lost}"`);
+          const marked = new Set(tables.labels.printed());
+          for (const code of codes) marked[printed ? "add" : "delete"](places.get(code) as number);
+          tables.labels.writePrinted(marked);
+          return done(labels());
+        },
+        { what: "labels-printed" },
+      ),
     find: (text) => findCode(tables, text),
   };
 }

@@ -53,22 +53,29 @@ export function openSettingsDesk(tables: Tables, costs: Costs, regions: readonly
     regions,
     file: () => ({ format: "ferrule-settings", version: 1, ...present() }),
     putIn: (part, { dryRun, rate }) =>
-      tables.together(() => {
-        const before = present();
-        const next = nextCosts(before.costs, part.costs ?? {}, rate);
-        if ("refusals" in next) return problem("bad-request", "The settings were not changed", next.refusals);
-        const after = together(before, part, next.costs);
-        return write(tables, before, after, dryRun, { before, after });
-      }),
+      tables.together(
+        () => {
+          const before = present();
+          const next = nextCosts(before.costs, part.costs ?? {}, rate);
+          if ("refusals" in next)
+            return problem("bad-request", "The settings were not changed", next.refusals);
+          const after = together(before, part, next.costs);
+          return write(tables, before, after, dryRun, { before, after });
+        },
+        { what: "settings-put-in" },
+      ),
     canTakeBack: () => tables.settings.formerSettings() !== undefined,
     takeBack: () =>
-      tables.together(() => {
-        const former = tables.settings.formerSettings() as Former | undefined;
-        if (former === undefined)
-          return problem("nothing-to-undo", "No settings have been put in that could be taken back");
-        const before = present();
-        return write(tables, before, takenBack(before, former), false, null);
-      }),
+      tables.together(
+        () => {
+          const former = tables.settings.formerSettings() as Former | undefined;
+          if (former === undefined)
+            return problem("nothing-to-undo", "No settings have been put in that could be taken back");
+          const before = present();
+          return write(tables, before, takenBack(before, former), false, null);
+        },
+        { what: "settings-taken-back" },
+      ),
   };
 }
 
@@ -111,7 +118,7 @@ function write(
   if (dryRun || changes.length === 0) return done({ changes, done: false });
   tables.settings.write(after.display);
   tables.goals.write(after.goal);
-  tables.costs.write(after.costs);
+  tables.costs.write(after.costs, before.costs);
   tables.labels.writeSetup(after.labels);
   tables.settings.writeSaleTemplate(after.saleTemplate);
   tables.settings.writeFormerSettings(former);

@@ -70,29 +70,32 @@ export function partInspection(
 /** Takes answers down and makes them faults asserted and denied on the part; one undo takes it back. */
 export function inspectPart(tools: SheetTools, request: InspectRequest): Outcome<Inspected> {
   const { bench, tables, reference, today } = tools;
-  return tables.together(() => {
-    const found = bench.parts.get(request.part);
-    if (!found.ok) return found;
-    const part = found.value;
-    const rows = inspectionRowsFor(part, reference.inspection);
-    const refusals = answerRefusals(request.answers, rows);
-    if (refusals.length > 0) return problem("bad-request", "The inspection was not taken", refusals);
-    const { asserted, denied } = faultsFromAnswers(request.answers, rows);
-    const inspection: Inspection = {
-      id: newId("inspection", (id) => tables.inspections.get(id) !== undefined),
-      on: request.on ?? today(),
-      part: part.id,
-      answers: [...request.answers],
-      asserted: [...asserted],
-      denied: [...denied],
-      ...(request.by ? { by: request.by } : {}),
-      ...(request.note ? { note: request.note } : {}),
-    };
-    tables.inspections.insert(inspection);
-    const { faults, deniedFaults, toClear } = inspectedFaults(part, inspection);
-    const now = writeFaults(tools, part, faults, deniedFaults, { inspections: [inspection.id] });
-    return done({ inspection, part: now, toClear });
-  });
+  return tables.together(
+    () => {
+      const found = bench.parts.get(request.part);
+      if (!found.ok) return found;
+      const part = found.value;
+      const rows = inspectionRowsFor(part, reference.inspection);
+      const refusals = answerRefusals(request.answers, rows);
+      if (refusals.length > 0) return problem("bad-request", "The inspection was not taken", refusals);
+      const { asserted, denied } = faultsFromAnswers(request.answers, rows);
+      const inspection: Inspection = {
+        id: newId("inspection", (id) => tables.inspections.get(id) !== undefined),
+        on: request.on ?? today(),
+        part: part.id,
+        answers: [...request.answers],
+        asserted: [...asserted],
+        denied: [...denied],
+        ...(request.by ? { by: request.by } : {}),
+        ...(request.note ? { note: request.note } : {}),
+      };
+      tables.inspections.insert(inspection);
+      const { faults, deniedFaults, toClear } = inspectedFaults(part, inspection);
+      const now = writeFaults(tools, part, faults, deniedFaults, { inspections: [inspection.id] });
+      return done({ inspection, part: now, toClear });
+    },
+    { what: "part-inspected" },
+  );
 }
 
 function answerRefusals(answers: readonly InspectionAnswer[], rows: readonly InspectionRow[]): Refusal[] {
@@ -117,25 +120,28 @@ export function clearFault(
   { part: id, fault, because, by, note, on }: ClearRequest,
 ): Outcome<{ clearance: Clearance; part: Part }> {
   const { bench, tables, today } = tools;
-  return tables.together(() => {
-    const found = bench.parts.get(id);
-    if (!found.ok) return found;
-    const refusals = clearanceRefusals(found.value, { fault, because });
-    if (refusals.length > 0) return problem("bad-request", "The fault was not cleared", refusals);
-    const clearance: Clearance = {
-      id: newId("clearance", (taken) => tables.clearances.get(taken) !== undefined),
-      on: on ?? today(),
-      part: id,
-      fault,
-      because,
-      by,
-      note,
-    };
-    tables.clearances.insert(clearance);
-    const { faults, deniedFaults } = clearedFaults(found.value, fault);
-    const part = writeFaults(tools, found.value, faults, deniedFaults, { clearances: [clearance.id] });
-    return done({ clearance, part });
-  });
+  return tables.together(
+    () => {
+      const found = bench.parts.get(id);
+      if (!found.ok) return found;
+      const refusals = clearanceRefusals(found.value, { fault, because });
+      if (refusals.length > 0) return problem("bad-request", "The fault was not cleared", refusals);
+      const clearance: Clearance = {
+        id: newId("clearance", (taken) => tables.clearances.get(taken) !== undefined),
+        on: on ?? today(),
+        part: id,
+        fault,
+        because,
+        by,
+        note,
+      };
+      tables.clearances.insert(clearance);
+      const { faults, deniedFaults } = clearedFaults(found.value, fault);
+      const part = writeFaults(tools, found.value, faults, deniedFaults, { clearances: [clearance.id] });
+      return done({ clearance, part });
+    },
+    { what: "fault-cleared" },
+  );
 }
 
 /** An empty list of faults is left out, as a part that nobody spoke of has none. */

@@ -45,28 +45,33 @@ export interface Measured extends Compared {
  */
 export function measureClub(tools: SheetTools, request: MeasureRequest): Outcome<Measured> {
   const { tables } = tools;
-  return tables.together(() => {
-    const found = findClub(tools, request.club, request.build ?? {});
-    if (!found.ok) return found;
-    const sheet = sheetOfClub(tools, found.value);
-    if (!sheet.ok) return sheet;
-    const measurement = measurementOf(tools, request, found.value, sheet.value);
-    tables.measurements.insert(measurement);
-    const built = request.built ? joinClub(tools, found.value) : { joints: [], undone: [] };
-    const stands = request.built || found.value.club.work.every(({ step }) => !joining.has(step));
-    const shaft = stands ? writeShaft(tools, found.value, sheet.value, measurement) : undefined;
-    tables.deletions.push({
-      joints: built.undone,
-      added: { measurements: [measurement.id], joints: built.joints.map(({ id }) => id as string) },
-      changed: shaft ? { parts: [{ id: shaft.now.id, fields: formerFields(shaft.before, shaft.now) }] } : {},
-    });
-    return done({
-      ...compared(measurement),
-      parts: shaft ? [shaft.now] : [],
-      joints: built.joints,
-      undone: built.undone.map(({ value }) => value),
-    });
-  });
+  return tables.together(
+    () => {
+      const found = findClub(tools, request.club, request.build ?? {});
+      if (!found.ok) return found;
+      const sheet = sheetOfClub(tools, found.value);
+      if (!sheet.ok) return sheet;
+      const measurement = measurementOf(tools, request, found.value, sheet.value);
+      tables.measurements.insert(measurement);
+      const built = request.built ? joinClub(tools, found.value) : { joints: [], undone: [] };
+      const stands = request.built || found.value.club.work.every(({ step }) => !joining.has(step));
+      const shaft = stands ? writeShaft(tools, found.value, sheet.value, measurement) : undefined;
+      tables.deletions.push({
+        joints: built.undone,
+        added: { measurements: [measurement.id], joints: built.joints.map(({ id }) => id as string) },
+        changed: shaft
+          ? { parts: [{ id: shaft.now.id, fields: formerFields(shaft.before, shaft.now) }] }
+          : {},
+      });
+      return done({
+        ...compared(measurement),
+        parts: shaft ? [shaft.now] : [],
+        joints: built.joints,
+        undone: built.undone.map(({ value }) => value),
+      });
+    },
+    { what: "club-measured" },
+  );
 }
 
 /** Steps after which a joint stands that did not before. */

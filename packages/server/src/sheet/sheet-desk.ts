@@ -50,7 +50,7 @@ export function openSheetDesk(tools: SheetTools): SheetDesk {
     keepTemplate: (text) => {
       const parsed = text === null ? undefined : parseSaleTemplate(text);
       if (parsed && !parsed.ok) return problem("bad-request", "The template was not kept", parsed.refusals);
-      settings.writeSaleTemplate(text);
+      tools.tables.together(() => settings.writeSaleTemplate(text), { what: "template-changed" });
       return done(template());
     },
   };

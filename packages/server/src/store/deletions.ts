@@ -1,4 +1,5 @@
 import type { Goal } from "@ferrule/core";
+import type { Recorder } from "./history-recorder.ts";
 import type { ListName, PlacedLists } from "./lists.ts";
 import type { Database } from "./sqlite.ts";
 
@@ -26,23 +27,33 @@ export interface DeletionsTable {
   /** Puts one beneath all others, to be undone last. */
   pushUnder(deletion: Deletion): void;
   top(): Deletion | undefined;
+  /** The number that the last one has in the history, if it has one. */
+  topChange(): number | undefined;
+  /** Drops what a change put there. */
+  dropOf(change: number): void;
   dropTop(): void;
   count(): number;
 }
 
-export function deletionsTable(database: Database): DeletionsTable {
+export function deletionsTable(database: Database, recorder: Pick<Recorder, "onNumber">): DeletionsTable {
   const push = database.prepare("INSERT INTO deletions (body) VALUES (?)");
   const pushUnder = database.prepare(
     "INSERT INTO deletions (number, body) SELECT coalesce(min(number), 1) - 1, ? FROM deletions",
   );
-  const top = database.prepare("SELECT body FROM deletions ORDER BY number DESC LIMIT 1");
+  const setChange = database.prepare("UPDATE deletions SET change = ? WHERE number = ?");
+  const top = database.prepare("SELECT body, change FROM deletions ORDER BY number DESC LIMIT 1");
   const dropTop = database.prepare(
     "DELETE FROM deletions WHERE number = (SELECT max(number) FROM deletions)",
   );
+  const dropOf = database.prepare("DELETE FROM deletions WHERE change = ?");
   const count = database.prepare("SELECT count(*) AS count FROM deletions");
+  const numbered = ({ lastInsertRowid }: { readonly lastInsertRowid: number | bigint }) =>
+    recorder.onNumber((change) => void setChange.run(change, lastInsertRowid));
   return {
-    push: (deletion) => void push.run(JSON.stringify(deletion)),
-    pushUnder: (deletion) => void pushUnder.run(JSON.stringify(deletion)),
+    push: (deletion) => numbered(push.run(JSON.stringify(deletion))),
+    pushUnder: (deletion) => numbered(pushUnder.run(JSON.stringify(deletion))),
+    topChange: () => (top.get() as { change: number | null } | undefined)?.change ?? undefined,
+    dropOf: (change) => void dropOf.run(change),
     top: () => {
       const row = top.get() as { body: string } | undefined;
       return row === undefined ? undefined : (JSON.parse(row.body) as Deletion);

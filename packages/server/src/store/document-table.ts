@@ -10,8 +10,10 @@ export interface Placed<T> {
 export interface DocumentTable<T extends { id?: string }> {
   all(): Placed<T>[];
   get(id: string): Placed<T> | undefined;
-  /** Adds a thing at the end, or back at the place it had. */
-  insert(value: T & { id: string }, place?: number): void;
+  /** The id of what stands at a place. */
+  idAt(place: number): string | undefined;
+  /** Adds a thing at the end, or back at the place it had; the place is returned. */
+  insert(value: T & { id: string }, place?: number): number;
   replace(id: string, value: T): void;
   remove(id: string): void;
   clear(): void;
@@ -36,6 +38,7 @@ export function documentTable<T extends { id?: string }>(
 ): DocumentTable<T> {
   const all = database.prepare(`SELECT place, body FROM ${name} ORDER BY place`);
   const one = database.prepare(`SELECT place, body FROM ${name} WHERE id = ?`);
+  const idAt = database.prepare(`SELECT id FROM ${name} WHERE place = ?`);
   const insert = database.prepare(`INSERT INTO ${name} (place, id, body) VALUES (?, ?, ?)`);
   const replace = database.prepare(`UPDATE ${name} SET body = ? WHERE id = ?`);
   const remove = database.prepare(`DELETE FROM ${name} WHERE id = ?`);
@@ -47,7 +50,7 @@ export function documentTable<T extends { id?: string }>(
   let changes = 0;
   const run = (statement: typeof insert, ...values: Parameters<typeof insert.run>) => {
     changes += 1;
-    statement.run(...values);
+    return statement.run(...values);
   };
   return {
     all: () => all.all().map(placed),
@@ -55,10 +58,12 @@ export function documentTable<T extends { id?: string }>(
       const row = one.get(id);
       return row === undefined ? undefined : placed(row);
     },
-    insert: (value, place) => run(insert, place ?? null, value.id, JSON.stringify(value)),
-    replace: (id, value) => run(replace, JSON.stringify(value), id),
-    remove: (id) => run(remove, id),
-    clear: () => run(clear),
+    idAt: (place) => (idAt.get(place) as { id: string } | undefined)?.id,
+    insert: (value, place) =>
+      Number(run(insert, place ?? null, value.id, JSON.stringify(value)).lastInsertRowid),
+    replace: (id, value) => void run(replace, JSON.stringify(value), id),
+    remove: (id) => void run(remove, id),
+    clear: () => void run(clear),
     changes: () => changes,
   };
 }

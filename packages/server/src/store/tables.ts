@@ -3,13 +3,23 @@ import { booksTable } from "./books.ts";
 import { catalogueTable } from "./catalogue.ts";
 import { claimsTable } from "./claims.ts";
 import { clearancesTable } from "./clearances.ts";
-import { type CostsTable, costsTable } from "./costs.ts";
-import { inTransaction } from "./database.ts";
+import { costsTable } from "./costs.ts";
 import { type DeletionsTable, deletionsTable } from "./deletions.ts";
 import { type DevicesTable, devicesTable } from "./devices.ts";
 import type { DocumentTable } from "./document-table.ts";
 import { evidenceTable } from "./evidence.ts";
 import { type GoalsTable, goalsTable } from "./goals.ts";
+import { type Author, type HistoryTable, historyTable } from "./history.ts";
+import { type OwnNameTable, ownNameTable } from "./history-own-name.ts";
+import { openRecorder, type Recorder } from "./history-recorder.ts";
+import {
+  type RecordedCosts,
+  recordedCosts,
+  recordedGoals,
+  recordedLabels,
+  recordedSettings,
+  recordedTable,
+} from "./history-tables.ts";
 import { type HitsTable, hitsTable } from "./hits.ts";
 import { inspectionsTable } from "./inspections.ts";
 import { jointsTable } from "./joints.ts";
@@ -26,7 +36,7 @@ import { type WatchesTable, watchesTable } from "./watches.ts";
 /** Every table of the bench's database. */
 export interface Tables extends ListTables {
   readonly goals: GoalsTable;
-  readonly costs: CostsTable;
+  readonly costs: RecordedCosts;
   readonly deletions: DeletionsTable;
   readonly settings: SettingsTable;
   readonly labels: LabelsTable;
@@ -35,36 +45,66 @@ export interface Tables extends ListTables {
   readonly batches: BatchesTable;
   readonly devices: DevicesTable;
   readonly keptAnswers: KeptAnswersTable;
-  /** Runs work on the tables whole or not at all; once it returns, it is on disk. */
-  together<T>(work: () => T): T;
+  readonly history: HistoryTable;
+  readonly ownName: OwnNameTable;
+  /** Runs work on the tables whole or not at all, as one change of the history; once it returns, it is on disk. */
+  readonly together: Recorder["together"];
+  /** What else becomes of the change under way, and who hears of changes. */
+  readonly recorder: Pick<Recorder, "undoes" | "onChange">;
+  /** Whoever asks for a change at the moment. */
+  readonly author: () => Author;
   /** Differs after every change of one of these tables by this program, and after any change by another. */
   stampOf(...tables: readonly Pick<DocumentTable<never>, "changes">[]): string;
 }
 
-export function openTables(database: Database): Tables {
+export interface TablesOptions {
+  /** Whoever asks for a change at the moment; a program that does not say is the command line. */
+  readonly author?: () => Author;
+  /** Milliseconds since 1970; by default this machine's. */
+  readonly now?: () => number;
+}
+
+const commandLine = (): Author => ({ means: "command-line", device: null, name: null });
+
+export function openTables(
+  database: Database,
+  { author = commandLine, now = Date.now }: TablesOptions = {},
+): Tables {
   const otherChanges = database.prepare("PRAGMA data_version");
+  const history = historyTable(database);
+  const recorder = openRecorder(database, history, author, now);
   return {
-    parts: partsTable(database),
-    joints: jointsTable(database),
-    claims: claimsTable(database),
-    models: catalogueTable(database),
-    evidence: evidenceTable(database),
-    sightings: sightingsTable(database),
-    entries: booksTable(database),
-    measurements: measurementsTable(database),
-    inspections: inspectionsTable(database),
-    clearances: clearancesTable(database),
-    goals: goalsTable(database),
-    costs: costsTable(database),
-    deletions: deletionsTable(database),
-    settings: settingsTable(database),
-    labels: labelsTable(database),
-    watches: watchesTable(database),
+    ...recordedLists(database, recorder),
+    goals: recordedGoals(goalsTable(database), recorder),
+    costs: recordedCosts(costsTable(database), recorder),
+    settings: recordedSettings(settingsTable(database), recorder),
+    labels: recordedLabels(labelsTable(database), recorder),
+    watches: recordedTable(watchesTable(database), "watches", recorder),
+    deletions: deletionsTable(database, recorder),
     hits: hitsTable(database),
     batches: batchesTable(database),
     devices: devicesTable(database),
     keptAnswers: keptAnswersTable(database),
+    ownName: ownNameTable(database),
+    history,
+    recorder,
+    author,
     stampOf: (...tables) => JSON.stringify([otherChanges.get(), ...tables.map((table) => table.changes())]),
-    together: (work) => inTransaction(database, work),
+    together: recorder.together,
+  };
+}
+
+function recordedLists(database: Database, recorder: Recorder): ListTables {
+  return {
+    parts: recordedTable(partsTable(database), "parts", recorder),
+    joints: recordedTable(jointsTable(database), "joints", recorder),
+    claims: recordedTable(claimsTable(database), "claims", recorder),
+    models: recordedTable(catalogueTable(database), "models", recorder),
+    evidence: recordedTable(evidenceTable(database), "evidence", recorder),
+    sightings: recordedTable(sightingsTable(database), "sightings", recorder),
+    entries: recordedTable(booksTable(database), "entries", recorder),
+    measurements: recordedTable(measurementsTable(database), "measurements", recorder),
+    inspections: recordedTable(inspectionsTable(database), "inspections", recorder),
+    clearances: recordedTable(clearancesTable(database), "clearances", recorder),
   };
 }

@@ -43,25 +43,30 @@ export interface Bought {
  * What was paid is shared by the items' own prices where each has one, else evenly over the parts, and no minor unit is lost.
  */
 export function buyListing(tables: Tables, market: Market, id: string, request: BuyRequest): Outcome<Bought> {
-  return tables.together(() => {
-    const sighting = tables.sightings.get(id)?.value;
-    if (sighting === undefined) return problem("not-found", `There is no sighting "${id}" in the log`);
-    const before = boughtBefore(tables, sighting);
-    if (before.size > 0 && before.size >= sighting.listing.items.length) return problem("already-bought");
-    const places = request.items ?? placesOf(sighting.listing).filter((place) => !before.has(place));
-    const again = againRefusals(places, before);
-    if (again.length > 0)
-      return problem("already-bought", "Some of these things have been bought already", again);
-    const listing = boughtOf(sighting.listing, places);
-    const refusals = [
-      ...intentRefusals(sighting.listing),
-      ...itemRefusals(sighting.listing, request.items),
-      ...sizeRefusals(listing, market),
-      ...moneyRefusals(request, market),
-    ];
-    if (refusals.length > 0) return problem("bad-request", "The purchase was not taken", refusals);
-    return done(takeOver(tables, market, sighting, { ...request, listing, bought: [...before, ...places] }));
-  });
+  return tables.together(
+    () => {
+      const sighting = tables.sightings.get(id)?.value;
+      if (sighting === undefined) return problem("not-found", `There is no sighting "${id}" in the log`);
+      const before = boughtBefore(tables, sighting);
+      if (before.size > 0 && before.size >= sighting.listing.items.length) return problem("already-bought");
+      const places = request.items ?? placesOf(sighting.listing).filter((place) => !before.has(place));
+      const again = againRefusals(places, before);
+      if (again.length > 0)
+        return problem("already-bought", "Some of these things have been bought already", again);
+      const listing = boughtOf(sighting.listing, places);
+      const refusals = [
+        ...intentRefusals(sighting.listing),
+        ...itemRefusals(sighting.listing, request.items),
+        ...sizeRefusals(listing, market),
+        ...moneyRefusals(request, market),
+      ];
+      if (refusals.length > 0) return problem("bad-request", "The purchase was not taken", refusals);
+      return done(
+        takeOver(tables, market, sighting, { ...request, listing, bought: [...before, ...places] }),
+      );
+    },
+    { what: "listing-bought" },
+  );
 }
 
 const placesOf = ({ items }: Listing) => items.map((_item, place) => place);

@@ -19,16 +19,19 @@ export function openCosts(tables: Tables, first: CostSettings): Costs {
   return {
     read,
     change: (part) =>
-      tables.together(() => {
-        const before = read();
-        const unrated = unratedRefusals(before, part);
-        if (unrated.length > 0) return problem("bad-request", "The costs were not changed", unrated);
-        const costs = { ...left(before, part), ...part };
-        const refused = costsProblem(tables, costs);
-        if (refused) return refused;
-        tables.costs.write(costs);
-        return done(costs);
-      }),
+      tables.together(
+        () => {
+          const before = read();
+          const unrated = unratedRefusals(before, part);
+          if (unrated.length > 0) return problem("bad-request", "The costs were not changed", unrated);
+          const costs = { ...left(before, part), ...part };
+          const refused = costsProblem(tables, costs);
+          if (refused) return refused;
+          tables.costs.write(costs, before);
+          return done(costs);
+        },
+        { what: "costs-changed" },
+      ),
   };
 }
 

@@ -50,17 +50,20 @@ export interface Sold {
  * the evidence, all of it or nothing; one undo takes it back.
  */
 export function sellParts(tables: Tables, market: Market, request: SellRequest): Outcome<Sold> {
-  return tables.together(() => {
-    const found = request.parts.map((id) => tables.parts.get(id)?.value);
-    const parts = found.filter((part) => part !== undefined);
-    const refusals = [...partRefusals(request.parts, found), ...moneyRefusals(request, market.costs)];
-    if (refusals.length > 0) return problem("bad-request", "The sale was not taken", refusals);
-    const sold = parts.findIndex(isSold);
-    const unsafe = unsafeRefusals(parts, request.notToBeSwung === true);
-    if (unsafe.length > 0) return problem("unsafe", undefined, unsafe);
-    if (sold >= 0) return problem("already-sold", undefined, [soldRefusal(sold, parts[sold] as Part)]);
-    return done(settle(tables, market, request, parts));
-  });
+  return tables.together(
+    () => {
+      const found = request.parts.map((id) => tables.parts.get(id)?.value);
+      const parts = found.filter((part) => part !== undefined);
+      const refusals = [...partRefusals(request.parts, found), ...moneyRefusals(request, market.costs)];
+      if (refusals.length > 0) return problem("bad-request", "The sale was not taken", refusals);
+      const sold = parts.findIndex(isSold);
+      const unsafe = unsafeRefusals(parts, request.notToBeSwung === true);
+      if (unsafe.length > 0) return problem("unsafe", undefined, unsafe);
+      if (sold >= 0) return problem("already-sold", undefined, [soldRefusal(sold, parts[sold] as Part)]);
+      return done(settle(tables, market, request, parts));
+    },
+    { what: "parts-sold" },
+  );
 }
 
 function partRefusals(ids: readonly string[], found: readonly (Part | undefined)[]): Refusal[] {

@@ -66,13 +66,16 @@ function listOf({ tables, desks }: WatchBook): Pick<Watchlist, "watches" | "add"
   const watched = () => desks.ready().watched;
   return {
     watches: () => watched().map(({ watch }) => watch),
-    add: (given) => tables.together(() => addWatch(tables, given)),
+    add: (given) => tables.together(() => addWatch(tables, given), { what: "watch-added" }),
     change: (id, change) =>
-      tables.together(() => {
-        const thing = watched().find(({ watch }) => watch.id === id);
-        return thing ? changeWatch(tables, thing.watch, change) : notWatched(id);
-      }),
-    remove: (id) => tables.together(() => removeWatch(tables, id)),
+      tables.together(
+        () => {
+          const thing = watched().find(({ watch }) => watch.id === id);
+          return thing ? changeWatch(tables, thing.watch, change) : notWatched(id);
+        },
+        { what: "watch-changed" },
+      ),
+    remove: (id) => tables.together(() => removeWatch(tables, id), { what: "watch-deleted" }),
   };
 }
 
