@@ -29,6 +29,7 @@ export class PartFormView extends LitElement {
     refusals: { state: true },
     trouble: { state: true },
     saving: { state: true },
+    isRestOpen: { state: true },
   };
   static override styles = [
     baseStyles,
@@ -48,6 +49,8 @@ export class PartFormView extends LitElement {
   declare private refusals: readonly Refusal[];
   declare private trouble: string | undefined;
   declare private saving: boolean;
+  /** The fields that matter less are made only once somebody wants to see them. */
+  declare private isRestOpen: boolean;
   #before: Part | undefined;
   readonly #part = new Fetched(this, () => this.#load());
 
@@ -56,6 +59,7 @@ export class PartFormView extends LitElement {
     this.draft = {};
     this.refusals = [];
     this.saving = false;
+    this.isRestOpen = false;
   }
 
   override render() {
@@ -108,9 +112,9 @@ export class PartFormView extends LitElement {
         <div class="grid">${first.map((field) => this.renderField(field))}</div>
       </section>
       <section class="ticket stack" aria-labelledby="faults"><h2 id="faults">Faults</h2>${this.renderFaults(kind)}</section>
-      <details class="ticket" ?open=${restInUse}>
+      <details class="ticket" ?open=${restInUse} @toggle=${(event: Event) => (this.isRestOpen = (event.target as HTMLDetailsElement).open)}>
         <summary>Everything else</summary>
-        <div class="grid">${this.renderId()}${rest.map((field) => this.renderField(field))}</div>
+        <div class="grid">${restInUse || this.isRestOpen ? html`${this.renderId()}${rest.map((field) => this.renderField(field))}` : ""}</div>
       </details>
       <div class="ticket"><label for="note">Note</label>
         <textarea id="note" .value=${this.draft["note"] ?? ""} @input=${this.#typed("note")}></textarea></div>

@@ -1,5 +1,6 @@
 import type { Resolution } from "@ferrule/core";
 import { css, html, LitElement, type TemplateResult } from "lit";
+import { guard } from "lit/directives/guard.js";
 import { api, type Bench } from "../api.ts";
 import { settingsTableStyles } from "../components/settings-table.ts";
 import { emptyNote, whenReady } from "../components/state-notes.ts";
@@ -14,7 +15,7 @@ import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 
-const mostTableRows = 200;
+const mostTableRows = 60;
 
 /** What of the bench goes with what, as a picture and as a table. */
 export class TogetherView extends LitElement {
@@ -67,7 +68,7 @@ export class TogetherView extends LitElement {
       </section>
       <section class="ticket" aria-labelledby="table"><h2 id="table">The same as a table</h2>${this.renderTable(ways)}</section>
       <section class="ticket" aria-labelledby="kinds"><h2 id="kinds">The kinds and their parts</h2>
-        <ul class="kinds">${whole.groups.filter(({ parts }) => parts.length > 0).map((group) => this.renderKind(group))}</ul>
+        ${guard([whole], () => html`<ul class="kinds">${whole.groups.filter(({ parts }) => parts.length > 0).map((group) => this.renderKind(group))}</ul>`)}
         ${bench.parts.length === 0 ? "" : html`<p class="small soft">Sizes are rounded to five thousandths of an inch, so that what is read a little apart stands together.</p>`}
       </section>`;
   }
