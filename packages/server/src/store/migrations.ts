@@ -62,16 +62,22 @@ export function schemaOf(database: Database): number {
   return row.user_version;
 }
 
-/** Brings the database up to date, each step whole or not at all. */
-export function migrate(database: Database): void {
-  const schema = schemaOf(database);
-  if (schema > latestSchema) {
-    throw new StartupProblem(
-      `The bench's database was written by a newer version of Ferrule (schema ${schema}, this one knows ${latestSchema}). ` +
-        `Update Ferrule, or set FERRULE_DATA to another folder`,
-    );
+/** Throws a `StartupProblem` where a newer version of Ferrule wrote the database. */
+export function refuseNewer(schema: number): void {
+  if (schema <= latestSchema) return;
+  throw new StartupProblem(
+    `The bench's database was written by a newer version of Ferrule (schema ${schema}, this one knows ${latestSchema}). ` +
+      `It has been left as it is. Update Ferrule, or set FERRULE_DATA to another folder`,
+  );
+}
+
+/** Brings the database up to date, or as far as the schema `to`, each step whole or not at all. */
+export function migrate(database: Database, to = latestSchema): void {
+  refuseNewer(schemaOf(database));
+  for (let step = schemaOf(database); step < to; step += 1) {
+    database.exec("BEGIN IMMEDIATE");
+    // Another program may have taken the same step while this one waited for its turn.
+    const isTaken = schemaOf(database) > step;
+    database.exec(isTaken ? "ROLLBACK" : `${migrations[step]} PRAGMA user_version = ${step + 1}; COMMIT`);
   }
-  migrations.slice(schema).forEach((step, at) => {
-    database.exec(`BEGIN IMMEDIATE; ${step} PRAGMA user_version = ${schema + at + 1}; COMMIT`);
-  });
 }
