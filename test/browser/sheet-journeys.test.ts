@@ -155,6 +155,32 @@ describe("the inspection", () => {
     await expect.poll(async () => (await part()).faults).toEqual(["loose-joint"]);
   });
 
+  it("is there again after a reload, until it is written down", async () => {
+    const address = await workshop.openBench();
+    const { page, faults } = await openPage(workshop, `${address}/inspect/A01`, phone);
+    await page.getByText("Question 1 of 4").waitFor();
+    await page.getByRole("button", { name: "No", exact: true }).click();
+    await page.getByRole("button", { name: "No", exact: true }).click();
+    await page.getByText("Question 3 of 4").waitFor();
+    await page.reload();
+    await page.getByText("Question 3 of 4").waitFor();
+    await page.getByText("Begun before and not written down: 2 answers kept.").waitFor();
+    await isGood(page, faults);
+    await page.getByRole("button", { name: "No", exact: true }).click();
+    await page.getByRole("button", { name: "No", exact: true }).click();
+    await page.getByLabel(/^Who looked/).fill("Ann");
+    await page.reload();
+    await page.getByRole("heading", { name: "No: 4" }).waitFor();
+    expect(await page.getByLabel(/^Who looked/).inputValue()).toBe("Ann");
+    await page.getByRole("button", { name: "Write it down" }).click();
+    await page.getByRole("heading", { name: "Written down" }).waitFor();
+    const { body } = await served(address, "/api/inspection?part=A01");
+    expect(body.inspections).toMatchObject([{ by: "Ann" }]);
+    await page.reload();
+    await page.getByText("Question 1 of 4").waitFor();
+    expect(await page.getByText("Begun before").count()).toBe(0);
+  });
+
   it("is gone through by keyboard alone", async () => {
     const address = await workshop.openBench();
     const { page } = await openPage(workshop, `${address}/inspect/G01`);
@@ -167,6 +193,23 @@ describe("the inspection", () => {
     await page.keyboard.press("Enter");
     await page.getByRole("heading", { name: "Written down" }).waitFor();
     expect((await served(address, "/api/bench/parts/G01")).body.deniedFaults).toContain("grip-worn");
+  });
+});
+
+describe("the sale", () => {
+  it("is not written at Enter on a price that was only filled in, but at a press on the button", async () => {
+    const address = await workshop.openBench();
+    const { page, faults } = await openPage(workshop, `${address}/sell/H01/A01/S01/G01`);
+    const price = page.getByLabel("Price, without postage (EUR)");
+    await page.getByText(/^Filled in: the middle of what such a thing goes for/).waitFor();
+    await expect.poll(() => price.inputValue()).not.toBe("");
+    await price.press("Enter");
+    await page.getByText(/^Not written yet: “Price, without postage” is still what was filled in/).waitFor();
+    await isGood(page, faults);
+    expect((await served(address, "/api/bench/parts/H01")).body.soldOn).toBeUndefined();
+    await page.keyboard.press("Enter");
+    await page.getByRole("heading", { name: "Books" }).waitFor();
+    expect((await served(address, "/api/bench/parts/H01")).body.soldOn).toBeDefined();
   });
 });
 

@@ -21,6 +21,7 @@ export class RecordForm extends LitElement {
     busy: {},
     draft: { state: true },
     slips: { state: true },
+    notSent: { state: true },
   };
   static override styles = [
     baseStyles,
@@ -49,7 +50,11 @@ export class RecordForm extends LitElement {
   declare busy: boolean;
   declare private draft: RecordDraft;
   declare private slips: Readonly<Record<string, string>>;
+  /** Why Enter did not send the form. */
+  declare private notSent: string;
   #from: RecordDraft | undefined;
+  /** Paths of the fields that somebody typed in. */
+  #touched: ReadonlySet<string> = new Set();
 
   constructor() {
     super();
@@ -58,6 +63,7 @@ export class RecordForm extends LitElement {
     this.keepsTyped = false;
     this.draft = {};
     this.slips = {};
+    this.notSent = "";
     this.busy = false;
     this.submitWord = "Save";
   }
@@ -69,14 +75,16 @@ export class RecordForm extends LitElement {
     if (JSON.stringify(from) === JSON.stringify(this.#from)) return;
     const typed = this.keepsTyped ? differing(this.draft, this.#from ?? {}) : {};
     this.#from = from;
+    this.#touched = new Set(Object.keys(typed));
     this.draft = { ...from, ...typed };
     this.slips = {};
   }
 
   override render() {
-    return html`<form class="stack" novalidate @submit=${this.#submit}>
+    return html`<form class="stack" novalidate @submit=${this.#submit} @keydown=${this.#pressed}>
       ${this.renderTrouble()}
       <div class="grid">${this.fields.map((field) => this.renderField(field))}</div>
+      <p role="status">${this.notSent}</p>
       <div class="row"><button class="main" type="submit" ?disabled=${this.busy}>${this.submitWord}</button><slot></slot></div>
     </form>`;
   }
@@ -130,7 +138,21 @@ export class RecordForm extends LitElement {
     }
   }
 
+  /** Enter in a field would send what was only guessed; on the button it is a press like any other. */
+  readonly #pressed = (event: KeyboardEvent) => {
+    if (event.key !== "Enter" || !(event.target instanceof HTMLInputElement)) return;
+    const guess = this.fields.find(
+      ({ path, guessed }) => guessed && this.draft[path] && !this.#touched.has(path),
+    );
+    if (!guess) return;
+    event.preventDefault();
+    this.notSent = `Not written yet: “${guess.label}” is still what was filled in. Press the button if that is right, or type over it.`;
+    this.renderRoot.querySelector<HTMLElement>("button[type='submit']")?.focus();
+  };
+
   readonly #typed = (path: string) => (event: Event) => {
+    this.#touched = new Set([...this.#touched, path]);
+    this.notSent = "";
     this.draft = { ...this.draft, [path]: (event.target as HTMLInputElement).value };
     if (this.slips[path])
       this.slips = Object.fromEntries(Object.entries(this.slips).filter(([at]) => at !== path));

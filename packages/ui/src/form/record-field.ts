@@ -6,6 +6,8 @@ export type RecordField = {
   /** What an empty control means. Without it, the value is left out. */
   readonly empty?: null | readonly [];
   readonly needed?: boolean;
+  /** Filled in with an estimate: Enter alone does not send it before somebody has typed there. */
+  readonly guessed?: boolean;
   /** Takes a whole line of the form. */
   readonly wide?: boolean;
 } & (

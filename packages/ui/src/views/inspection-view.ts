@@ -1,10 +1,11 @@
 import type { InspectionAnswer, InspectionRow } from "@ferrule/core";
-import { html, LitElement, type TemplateResult } from "lit";
+import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
 import "../components/clear-form.ts";
 import { sentence } from "../components/sentence.ts";
 import { whenReady } from "../components/state-notes.ts";
 import { type News, tell } from "../events.ts";
 import { Fetched, failed } from "../fetched.ts";
+import { keepInTab, readFromTab } from "../form/kept-in-tab.ts";
 import { countText } from "../format/number.ts";
 import { hrefs } from "../route.ts";
 import { type InspectionReply, sheetApi } from "../sheet-api.ts";
@@ -17,12 +18,23 @@ import { inspectionStyles } from "./inspection-styles.ts";
 const answerWords = { yes: "Yes", no: "No", unsure: "I cannot tell" } as const;
 type Answer = keyof typeof answerWords;
 
+/** An inspection that is not written down yet, kept in the tab so that a reload or another page loses nothing. */
+interface Unfinished {
+  readonly at: number;
+  readonly answers: readonly (readonly [row: string, answer: Answer])[];
+  readonly by: string;
+  readonly note: string;
+}
+
 /** Looking over one part, a question at a time, and what that came to. */
 export class InspectionView extends LitElement {
   static override properties = {
     partId: {},
     at: { state: true },
     answers: { state: true },
+    by: { state: true },
+    note: { state: true },
+    isGoneOn: { state: true },
     trouble: { state: true },
     busy: { state: true },
     isDone: { state: true },
@@ -32,6 +44,10 @@ export class InspectionView extends LitElement {
   /** Which question; past the last one is what it came to. */
   declare private at: number;
   declare private answers: ReadonlyMap<string, Answer>;
+  declare private by: string;
+  declare private note: string;
+  /** Whether it goes on with what was kept. */
+  declare private isGoneOn: boolean;
   declare private trouble: string | undefined;
   declare private busy: boolean;
   declare private isDone: boolean;
@@ -41,8 +57,21 @@ export class InspectionView extends LitElement {
     super();
     this.at = 0;
     this.answers = new Map();
+    this.by = "";
+    this.note = "";
+    this.isGoneOn = false;
     this.busy = false;
     this.isDone = false;
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has("partId")) return;
+    const kept = readFromTab<Unfinished>(this.#keptName());
+    this.isGoneOn = kept !== undefined;
+    this.at = kept?.at ?? 0;
+    this.answers = new Map(kept?.answers);
+    this.by = kept?.by ?? "";
+    this.note = kept?.note ?? "";
   }
 
   override render() {
@@ -58,7 +87,12 @@ export class InspectionView extends LitElement {
   private renderMiddle(reply: InspectionReply): TemplateResult {
     const row = reply.rows[this.at];
     if (this.isDone) return this.renderDone();
-    return row ? this.renderQuestion(row, reply.rows.length) : this.renderSummary(reply);
+    return html`${this.renderGoneOn()}${row ? this.renderQuestion(row, reply.rows.length) : this.renderSummary(reply)}`;
+  }
+
+  private renderGoneOn(): TemplateResult | string {
+    if (!this.isGoneOn) return "";
+    return html`<p class="row" role="status"><span>Begun before and not written down: ${countText(this.answers.size, "answer")} kept.</span> <button @click=${this.#anew}>Begin again</button></p>`;
   }
 
   private renderQuestion(row: InspectionRow, count: number): TemplateResult {
@@ -93,8 +127,8 @@ export class InspectionView extends LitElement {
       <h2 id="question" tabindex="-1">What you found</h2>
       ${list("Yes", said("yes"))}${list("No", said("no"))}${list("Cannot tell", said("unsure"))}
       <div class="grid">
-        <div><label for="by">Who looked (may be left empty)</label><input id="by" autocomplete="name" maxlength="200" /></div>
-        <div><label for="note">Note (may be left empty)</label><input id="note" maxlength="2000" autocomplete="off" /></div>
+        <div><label for="by">Who looked (may be left empty)</label><input id="by" autocomplete="name" maxlength="200" .value=${this.by} @input=${this.#typed} /></div>
+        <div><label for="note">Note (may be left empty)</label><input id="note" maxlength="2000" autocomplete="off" .value=${this.note} @input=${this.#typed} /></div>
       </div>
       ${this.trouble ? html`<p class="refusal" role="alert">✕ ${this.trouble}</p>` : ""}
       <div class="row">
@@ -144,7 +178,33 @@ export class InspectionView extends LitElement {
 
   #go(at: number): void {
     this.at = at;
+    this.#keep();
     void this.#focus();
+  }
+
+  readonly #typed = ({ target }: Event): void => {
+    const { id, value } = target as HTMLInputElement;
+    if (id === "by") this.by = value;
+    else this.note = value;
+    this.#keep();
+  };
+
+  #keptName(): string {
+    return `inspection.${this.partId}`;
+  }
+
+  #keep(): void {
+    const { at, answers, by, note } = this;
+    const unfinished: Unfinished = { at, answers: [...answers], by, note };
+    keepInTab(this.#keptName(), answers.size > 0 ? unfinished : undefined);
+  }
+
+  #forget(): void {
+    this.answers = new Map();
+    this.by = "";
+    this.note = "";
+    this.isGoneOn = false;
+    keepInTab(this.#keptName(), undefined);
   }
 
   async #focus(): Promise<void> {
@@ -154,15 +214,14 @@ export class InspectionView extends LitElement {
   }
 
   readonly #anew = (): void => {
-    this.answers = new Map();
+    this.#forget();
     this.isDone = false;
     this.#go(0);
   };
 
   readonly #send = async (): Promise<void> => {
     this.busy = true;
-    const value = (id: string) => this.renderRoot.querySelector<HTMLInputElement>(id)?.value.trim() ?? "";
-    const [by, note] = [value("#by"), value("#note")];
+    const [by, note] = [this.by.trim(), this.note.trim()];
     const answers = [...this.answers].map(([row, answer]): InspectionAnswer => ({ row, answer }));
     const request = { part: this.partId, answers, ...(by ? { by } : {}), ...(note ? { note } : {}) };
     this.trouble = await sheetApi.inspect(request).then(
@@ -175,6 +234,7 @@ export class InspectionView extends LitElement {
           undoable: true,
           undone: "The inspection is taken back.",
         });
+        this.#forget();
         this.isDone = true;
         return undefined;
       },

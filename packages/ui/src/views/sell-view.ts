@@ -262,7 +262,7 @@ function sellFields(
     {
       path: "price",
       label: "Price, without postage",
-      ...(priceWhy && { why: priceWhy, wide: true }),
+      ...(priceWhy && { why: priceWhy, wide: true, guessed: true }),
       control: "money",
       currency,
       needed: true,
