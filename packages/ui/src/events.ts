@@ -1,5 +1,6 @@
-import type { Fault, Joint, TuneSolution } from "@ferrule/core";
+import type { ClubType, Fault, Joint, Target, TuneSolution } from "@ferrule/core";
 import type { DisplaySettings } from "./display-settings.ts";
+import type { LabelSetup } from "./labels/label-sheet.ts";
 import type { PlanWishes } from "./plan-api.ts";
 import type { MeasureReply } from "./sheet-api.ts";
 import type { JudgeReply } from "./trade-api.ts";
@@ -23,6 +24,14 @@ export interface News {
     readonly undone?: string;
   };
   readonly "ferrule-display": DisplaySettings;
+  /** What clubs of a type are to measure; what is not there has no target. */
+  readonly "ferrule-target": { readonly clubType: ClubType; readonly target: Target };
+  /** Many settings were put in at once. */
+  readonly "ferrule-settings": undefined;
+  /** The size of labels and of their paper. */
+  readonly "ferrule-label-setup": LabelSetup;
+  /** What a code that was held before the camera says. */
+  readonly "ferrule-scanned": { readonly text: string };
   readonly "ferrule-answered": { readonly name: string; readonly value: string };
   readonly "ferrule-retry": undefined;
   readonly "ferrule-join": Pick<Joint, "type" | "parts">;

@@ -44,7 +44,8 @@ type SimpleView = (typeof simple)[number];
 
 /** The route behind an address's path. */
 export function routeFrom(path: string): Route {
-  const [first, second, third, fourth, ...rest] = path.split("/").filter(Boolean).map(decode);
+  const [first, ...after] = path.split("/").filter(Boolean).map(decode);
+  const [second, third, fourth] = after;
   if (first === undefined) return { view: "bench" };
   if (first === "add") return { view: "part-form" };
   if (first === "parts" && second)
@@ -54,15 +55,12 @@ export function routeFrom(path: string): Route {
     return { view: "refusal", head: second, shaft: third, adapter: fourth ?? null };
   if (first === "listings" && second === "many" && third) return { view: "batch", id: third };
   if (first === "listings" && second) return { view: "listing", id: second };
-  if (first === "sell")
-    return { view: "sell", parts: [second, third, fourth, ...rest].filter((id) => id !== undefined) };
+  if (first === "sell") return { view: "sell", parts: after };
   if (first === "sheet" && second && third)
     return { view: "sheet", head: second, id: third, build: buildFrom(fourth ?? "") };
   if (first === "inspect" && second) return { view: "inspection", id: second };
-  if (first === "advert" && second)
-    return { view: "advert", parts: [second, third, fourth, ...rest].filter((id) => id !== undefined) };
-  if (first === "labels")
-    return { view: "labels", parts: [second, third, fourth, ...rest].filter((id) => id !== undefined) };
+  if (first === "advert" && second) return { view: "advert", parts: after };
+  if (first === "labels") return { view: "labels", parts: after };
   if (first === "code") return second ? { view: "code", code: second } : { view: "code" };
   const view = simple.find((name) => name === first);
   return view ? { view } : { view: "nowhere" };

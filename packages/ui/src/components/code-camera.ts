@@ -1,4 +1,5 @@
 import { css, html, LitElement } from "lit";
+import { tell } from "../events.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 
 /** The part that is used of the Barcode Detection API (wicg.github.io/shape-detection-api), which not every browser has. */
@@ -83,8 +84,7 @@ export class CodeCamera extends LitElement {
       const [seen] = await detector.detect(video).catch(() => []);
       if (!seen) return this.#look(detector, video);
       this.#stop();
-      const detail = { text: seen.rawValue };
-      this.dispatchEvent(new CustomEvent("ferrule-scanned", { detail, bubbles: true, composed: true }));
+      tell(this, "ferrule-scanned", { text: seen.rawValue });
     }, lookEveryMs);
   }
 

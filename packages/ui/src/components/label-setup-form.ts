@@ -1,4 +1,5 @@
 import { html, LitElement } from "lit";
+import { tell } from "../events.ts";
 import type { RecordField } from "../form/record-field.ts";
 import { type LabelSetup, labelPresets } from "../labels/label-sheet.ts";
 import { baseStyles } from "../styles/base-styles.ts";
@@ -64,9 +65,7 @@ export class LabelSetupForm extends LitElement {
   };
 
   #use(setup: LabelSetup): void {
-    this.dispatchEvent(
-      new CustomEvent("ferrule-label-setup", { detail: setup, bubbles: true, composed: true }),
-    );
+    tell(this, "ferrule-label-setup", setup);
   }
 }
 

@@ -10,7 +10,7 @@ import { noFilter, type PartFilter, type PartFinder, partFinder } from "../searc
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 import { shortFacts } from "../words/part-facts.ts";
-import { partTitle } from "../words/part-title.ts";
+import { partTitle, titleById } from "../words/part-title.ts";
 import { clubTypeWords, flexWords, handWords, jointWords, kindWords } from "../words/part-words.ts";
 
 const { either: _either, ...oneHand } = handWords;
@@ -118,10 +118,7 @@ export class PartList extends LitElement {
   private renderCoded() {
     if (!this.coded) return "";
     const { code, part, near } = this.coded;
-    const link = (id: string) => {
-      const named = this.context.parts.get(id);
-      return html`<a href=${hrefs.part(id)}>${named ? partTitle(named) : id}</a>`;
-    };
+    const link = (id: string) => html`<a href=${hrefs.part(id)}>${titleById(this.context.parts, id)}</a>`;
     if (part !== null) return html`<p><span class="mono">${code}</span> is ${link(part)}.</p>`;
     if (near.length === 0)
       return html`<p>Nothing on the bench has the code <span class="mono">${code}</span>.</p>`;

@@ -178,7 +178,7 @@ export class SettingsPutIn extends LitElement {
 
   #done({ changes }: PutInReply): void {
     this.#drop();
-    this.dispatchEvent(new CustomEvent("ferrule-settings", { bubbles: true, composed: true }));
+    tell(this, "ferrule-settings", undefined);
     tell(this, "ferrule-done", {
       text: `${countText(changes.length, "setting")} changed.`,
       undo: () => settingsApi.takeBack(),

@@ -1,5 +1,6 @@
 import type { ClubType, Target } from "@ferrule/core";
 import { css, html, LitElement } from "lit";
+import { tell } from "../events.ts";
 import type { LengthUnit } from "../format/length.ts";
 import { lengthInput } from "../format/length-input.ts";
 import { parseLength } from "../format/parse-length.ts";
@@ -68,8 +69,8 @@ export class TargetField extends LitElement {
           ? "swing"
           : undefined;
     if (this.wrong) return;
-    const detail = { clubType: this.clubType, target: { playingLengthIn, swingWeightPoints } };
-    this.dispatchEvent(new CustomEvent("ferrule-target", { detail, bubbles: true, composed: true }));
+    const target = { playingLengthIn, swingWeightPoints };
+    tell(this, "ferrule-target", { clubType: this.clubType, target });
   };
 }
 

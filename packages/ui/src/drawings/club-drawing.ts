@@ -5,9 +5,10 @@ import type { LengthUnit } from "../format/length.ts";
 import { lengthLabel } from "../format/length-label.ts";
 import type { AxisDimension, AxisPiece, ClubLayout } from "./club-layout.ts";
 import { clubSentence, dimensionLabel } from "./club-words.ts";
-import { letterPx, placeLines } from "./dimension-lines.ts";
+import { placeLines } from "./dimension-lines.ts";
 import { drawingStyles } from "./drawing-styles.ts";
 import { headOutline, headPaths, inAxisFrame } from "./head-outline.ts";
+import { letterPx } from "./letter-px.ts";
 import { MeasuredDrawing } from "./measured-drawing.ts";
 
 const rowPx = 21;

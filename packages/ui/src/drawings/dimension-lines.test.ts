@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { letterPx, placeLines } from "./dimension-lines.ts";
+import { placeLines } from "./dimension-lines.ts";
+import { letterPx } from "./letter-px.ts";
 
 it("puts the label between the arrows where it has room, else on a side that has it", () => {
   const [wide, left, right] = placeLines(

@@ -1,3 +1,5 @@
+import { letterPx } from "./letter-px.ts";
+
 /** A measure to be drawn with arrows and a label, in pixels. */
 export interface LineWanted {
   readonly fromPx: number;
@@ -14,8 +16,6 @@ export interface LinePlace {
   readonly span: readonly [number, number];
 }
 
-/** Of a monospaced letter 12 px high: 0.6 em is what such faces share, and a hair more does no harm. */
-export const letterPx = 7.3;
 const padPx = 8;
 const gapPx = 10;
 

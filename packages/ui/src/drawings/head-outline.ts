@@ -1,4 +1,5 @@
 import type { ClubType, Head } from "@ferrule/core";
+import { writtenValue } from "./written-value.ts";
 
 /**
  * Seen from before the face: `toeIn` along the ground towards the toe and `upIn` above it, from where the shaft axis meets the
@@ -162,8 +163,4 @@ export function headPaths(
     outline: `M${text(start)}${curves.map((curve) => `C${curve.map(text).join(" ")}`).join("")}Z`,
     scores: scores.map((line) => `M${line.map(text).join("L")}`).join(""),
   };
-}
-
-function writtenValue(written: Head["heelToToeIn"]): number | undefined {
-  return typeof written === "object" ? written.value : written;
 }

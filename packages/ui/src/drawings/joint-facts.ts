@@ -1,4 +1,5 @@
 import type { Adapter, Head, Shaft, WorkStep } from "@ferrule/core";
+import { writtenValue } from "./written-value.ts";
 
 /** What is known of a tip and the bore that it goes into, in inches; what nobody has said is not there. */
 export interface JointFacts {
@@ -18,17 +19,12 @@ export interface JointFacts {
   readonly sleeveWallIn?: number;
   readonly reamedToIn?: number;
   readonly sandedIn?: number;
-  readonly hasBeads: boolean;
 }
 
-type Written = number | { readonly value: number } | undefined;
-const valueFrom = (written: Written) => (typeof written === "object" ? written.value : written);
-
-/** Reads a joint off its parts and the work that is to be done; `depthIn` stands in where no depth was written down. */
+/** Reads a joint off its parts and the work that is to be done. */
 export function jointFacts(
   { head, adapter, shaft }: { head: Head; adapter?: Adapter | undefined; shaft: Shaft },
   work: readonly WorkStep[] = [],
-  depthIn?: number | null,
 ): JointFacts {
   const data = (step: string, field: string) => {
     const value = work.find((one) => one.step === step)?.data[field];
@@ -36,14 +32,12 @@ export function jointFacts(
   };
   return {
     ...holderFacts(head, adapter),
-    ...(depthIn !== undefined && depthIn !== null && { depthIn }),
-    tipIn: valueFrom(shaft.tip?.diameterIn),
+    tipIn: writtenValue(shaft.tip?.diameterIn),
     tipForm: shaft.tip?.form,
-    parallelIn: valueFrom(shaft.tip?.parallelSectionIn),
+    parallelIn: writtenValue(shaft.tip?.parallelSectionIn),
     sleeveWallIn: data("shim", "wallIn") ?? data("rolled-sleeve", "wallIn"),
     reamedToIn: data("ream-bore", "toIn"),
     sandedIn: data("sand-steel-tip", "overIn"),
-    hasBeads: work.some(({ step }) => step === "glass-beads"),
   };
 }
 
@@ -54,19 +48,19 @@ function holderFacts(
   if (adapter)
     return {
       holder: "adapter",
-      boreIn: valueFrom(adapter.bore?.diameterIn),
+      boreIn: writtenValue(adapter.bore?.diameterIn),
       boreForm: adapter.bore?.form,
-      depthIn: valueFrom(adapter.bore?.depthIn),
-      stopIn: valueFrom(adapter.tipStopFromSeatIn),
+      depthIn: writtenValue(adapter.bore?.depthIn),
+      stopIn: writtenValue(adapter.tipStopFromSeatIn),
       isThrough: false,
     };
   if (socket?.type !== "bore") return { holder: "none", isThrough: false };
   return {
     holder: "bore",
-    boreIn: valueFrom(socket.diameterIn),
+    boreIn: writtenValue(socket.diameterIn),
     boreForm: socket.form,
-    depthIn: valueFrom(socket.depthIn),
-    outsideIn: valueFrom(socket.outsideDiameterIn),
+    depthIn: writtenValue(socket.depthIn),
+    outsideIn: writtenValue(socket.outsideDiameterIn),
     isThrough: socket.throughBore === true,
   };
 }

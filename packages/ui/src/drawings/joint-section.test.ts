@@ -11,7 +11,6 @@ const bore: JointFacts = {
   boreIn: 0.339,
   depthIn: 1.25,
   isThrough: false,
-  hasBeads: false,
 };
 const refusal = (code: string) => jointClashes([{ verdict: "does-not-fit", code, text: `because ${code}` }]);
 
@@ -81,7 +80,7 @@ describe("jointSection", () => {
   });
 
   it("says which edges it draws from no reading", () => {
-    const nothing: JointFacts = { holder: "bore", isThrough: false, hasBeads: false };
+    const nothing: JointFacts = { holder: "bore", isThrough: false };
     expect(jointSection(nothing, []).guessed).toEqual(["tip", "bore", "depth", "outside"]);
   });
 });

@@ -1,9 +1,9 @@
 import { scaleLinear, scalePoint } from "d3-scale";
 import { area, curveStepAfter, line } from "d3-shape";
 import { css, html, svg, type TemplateResult } from "lit";
-import { moneyText } from "../format/money.ts";
-import { letterPx } from "./dimension-lines.ts";
+import { moneyText, roundMoneyText } from "../format/money.ts";
 import { drawingStyles } from "./drawing-styles.ts";
+import { letterPx } from "./letter-px.ts";
 import { MeasuredDrawing } from "./measured-drawing.ts";
 import type { MoneyMonth } from "./money-months.ts";
 
@@ -54,7 +54,8 @@ export class MoneyDrawing extends MeasuredDrawing {
       .nice(4)
       .range([heightPx - bottomPx, topPx]);
     const ticks = y.ticks(4);
-    const leftPx = Math.max(...ticks.map((value) => this.#round(value).length)) * letterPx + 8;
+    const leftPx =
+      Math.max(...ticks.map((value) => roundMoneyText(value, this.currency).length)) * letterPx + 8;
     const rightPx = widthPx - 5 * letterPx - 10;
     const x = scalePoint<string>()
       .domain(months.map(({ month }) => month))
@@ -73,7 +74,7 @@ export class MoneyDrawing extends MeasuredDrawing {
         .curve(curveStepAfter)(months) ?? "";
     return html`<svg viewBox="0 0 ${widthPx} ${heightPx}" role="img" aria-label=${this.#sentence()}>
       <defs><pattern id="stock" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0v6" class="fine" /></pattern></defs>
-      ${ticks.map((value) => svg`<path class="fine" d="M${leftPx} ${y(value)}H${rightPx}" stroke-dasharray=${value === 0 ? "none" : "1 5"} /><text x=${leftPx - 6} y=${y(value) + 4} text-anchor="end">${this.#round(value)}</text>`)}
+      ${ticks.map((value) => svg`<path class="fine" d="M${leftPx} ${y(value)}H${rightPx}" stroke-dasharray=${value === 0 ? "none" : "1 5"} /><text x=${leftPx - 6} y=${y(value) + 4} text-anchor="end">${roundMoneyText(value, this.currency)}</text>`)}
       ${this.#monthTicks(widthPx).map((one) => svg`<path class="measure" d="M${at(one)} ${heightPx - bottomPx}v4" /><text x=${at(one)} y=${heightPx - 8} text-anchor="middle">${one.month}</text>`)}
       <path class="stock" d=${stock} />
       <path class="out" d=${series((one) => -one.outMinor)} />
@@ -103,10 +104,6 @@ export class MoneyDrawing extends MeasuredDrawing {
     const room = Math.max(2, Math.floor(widthPx / 95));
     const step = Math.max(1, Math.ceil(this.months.length / room));
     return this.months.filter((_, at) => (this.months.length - 1 - at) % step === 0);
-  }
-
-  #round(valueMinor: number): string {
-    return moneyText(valueMinor, this.currency).replace(/[.,]00?$/, "");
   }
 
   #sentence(): string {

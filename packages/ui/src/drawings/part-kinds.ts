@@ -1,6 +1,7 @@
 import type { Joint, Part } from "@ferrule/core";
 import { isJoined } from "../is-joined.ts";
 import { clubTypeWords } from "../words/part-words.ts";
+import { writtenValue } from "./written-value.ts";
 
 export type Column = "head" | "between" | "shaft";
 
@@ -14,11 +15,9 @@ export interface PartKindGroup {
   readonly parts: readonly string[];
 }
 
-type Written = number | { readonly value: number } | undefined;
-
 /** To the nearest five thousandths: sizes read a little apart are one trade size. */
-function sizeText(written: Written): string {
-  const valueIn = typeof written === "object" ? written.value : written;
+function sizeText(written: Parameters<typeof writtenValue>[0]): string {
+  const valueIn = writtenValue(written);
   if (valueIn === undefined) return "?";
   return String(Math.round(valueIn * 200) / 200).replace(/^0/, "");
 }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { letterPx } from "./dimension-lines.ts";
+import { letterPx } from "./letter-px.ts";
 import { placeAround } from "./place-around.ts";
 
 const picture = { left: 0, right: 300, top: 0, bottom: 200 };

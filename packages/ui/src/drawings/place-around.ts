@@ -1,4 +1,4 @@
-import { letterPx } from "./dimension-lines.ts";
+import { letterPx } from "./letter-px.ts";
 
 export interface PointLabel {
   readonly xPx: number;

@@ -1,4 +1,4 @@
-import { letterPx } from "./dimension-lines.ts";
+import { letterPx, middleWithin } from "./letter-px.ts";
 
 export interface LabelWanted {
   readonly atPx: number;
@@ -18,7 +18,7 @@ export function placeLabels(wanted: readonly LabelWanted[], widthPx: number): re
   const rows: (readonly [number, number])[][] = [];
   return wanted.map(({ atPx, label }) => {
     const half = (label.length * letterPx) / 2;
-    const xPx = Math.max(half, Math.min(widthPx - half, atPx));
+    const xPx = middleWithin(label, atPx, widthPx);
     const isFree = (row: readonly (readonly [number, number])[]) =>
       row.every(([from, to]) => xPx + half + gapPx <= from || to + gapPx <= xPx - half);
     const found = rows.findIndex(isFree);

@@ -2,11 +2,11 @@ import type { Evidence, Resale } from "@ferrule/core";
 import { scaleLog } from "d3-scale";
 import { symbol, symbolCircle, symbolSquare, symbolTriangle } from "d3-shape";
 import { css, html, svg, type TemplateResult } from "lit";
-import { moneyIntervalText, moneyText } from "../format/money.ts";
+import { moneyIntervalText, moneyText, roundMoneyText } from "../format/money.ts";
 import { countText } from "../format/number.ts";
 import { closenessWords } from "../words/deal-words.ts";
-import { letterPx } from "./dimension-lines.ts";
 import { drawingStyles } from "./drawing-styles.ts";
+import { letterPx, middleWithin } from "./letter-px.ts";
 import { MeasuredDrawing } from "./measured-drawing.ts";
 import { type PricePoint, priceDomain, pricePoints, priceTicks, sizePx, swarm } from "./price-plot.ts";
 
@@ -135,14 +135,12 @@ export class PriceDrawing extends MeasuredDrawing {
 
   #estimateLabel(atPx: number, widthPx: number): TemplateResult {
     const label = moneyIntervalText(this.resale, this.resale.currency);
-    const half = (label.length * letterPx) / 2;
-    return svg`<text class="strong" x=${Math.max(half, Math.min(widthPx - half, atPx))} y="11" text-anchor="middle">${label}</text>`;
+    return svg`<text class="strong" x=${middleWithin(label, atPx, widthPx)} y="11" text-anchor="middle">${label}</text>`;
   }
 
   #tickLabel(amountMinor: number, atPx: number, basePx: number, widthPx: number): TemplateResult {
-    const label = moneyText(amountMinor, this.resale.currency).replace(/[.,]00$/, "");
-    const half = (label.length * letterPx) / 2;
-    return svg`<text x=${Math.max(half, Math.min(widthPx - half, atPx))} y=${basePx + 18} text-anchor="middle">${label}</text>`;
+    const label = roundMoneyText(amountMinor, this.resale.currency);
+    return svg`<text x=${middleWithin(label, atPx, widthPx)} y=${basePx + 18} text-anchor="middle">${label}</text>`;
   }
 
   #pointWords({ id, priced, amountMinor }: PricePoint): string {

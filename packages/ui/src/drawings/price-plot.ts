@@ -9,7 +9,6 @@ export interface PricePoint {
   readonly amountMinor: number;
   /** In months of 365.25/12 days, never negative; `undefined` where its day is not known. */
   readonly ageMonths: number | undefined;
-  readonly share: number;
 }
 
 type Known = Extract<Resale, { known: true }>;
@@ -23,7 +22,7 @@ export function pricePoints(
   evidence: ReadonlyMap<string, Evidence>,
   today: string,
 ): readonly PricePoint[] {
-  return basis.map(({ evidence: id, closeness, share, adjustedMinor }) => {
+  return basis.map(({ evidence: id, closeness, adjustedMinor }) => {
     const row = evidence.get(id);
     return {
       id,
@@ -31,7 +30,6 @@ export function pricePoints(
       closeness,
       amountMinor: adjustedMinor,
       ageMonths: row && Math.max(0, (Date.parse(today) - Date.parse(row.on)) / dayMs / daysPerMonth),
-      share,
     };
   });
 }
@@ -51,7 +49,7 @@ export function priceDomain(resale: Known, points: readonly PricePoint[]): reado
   return [low / factor, high * factor];
 }
 
-/** One, two and five times the powers of ten, thinned until their labels have room. */
+/** One to seven times the powers of ten, in steps of much the same factor, thinned until their labels have room. */
 export function priceTicks(
   [low, high]: readonly [number, number],
   toPx: (amountMinor: number) => number,

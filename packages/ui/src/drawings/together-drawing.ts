@@ -3,11 +3,11 @@ import { linkHorizontal } from "d3-shape";
 import { css, html, svg, type TemplateResult } from "lit";
 import { countText } from "../format/number.ts";
 import { verdictOrder, verdictWords } from "../words/verdict-words.ts";
-import { letterPx } from "./dimension-lines.ts";
 import { drawingStyles } from "./drawing-styles.ts";
+import { letterPx } from "./letter-px.ts";
 import { MeasuredDrawing } from "./measured-drawing.ts";
 import type { Column } from "./part-kinds.ts";
-import { type PlacedGroup, placeGroups } from "./together-layout.ts";
+import { columns, type PlacedGroup, placeGroups } from "./together-layout.ts";
 import type { Link, Together } from "./together-links.ts";
 
 const boxPx = 40;
@@ -18,7 +18,6 @@ const columnWords: Readonly<Record<Column, string>> = {
   between: "joined by",
   shaft: "shafts",
 };
-const columns: readonly Column[] = ["head", "between", "shaft"];
 
 interface Frame {
   readonly left: Readonly<Record<Column, number>>;

@@ -6,7 +6,8 @@ export interface PlacedGroup {
   readonly row: number;
 }
 
-const columns: readonly Column[] = ["head", "between", "shaft"];
+/** From left to right. */
+export const columns: readonly Column[] = ["head", "between", "shaft"];
 
 /** The most boxes that a column shows; what has the fewest lines is left to the table. */
 export const mostRows = 30;

@@ -8,6 +8,11 @@ export function moneyText(amountMinor: number, currency: string): string {
   return written(amountMinor, currency, minorDigits(currency));
 }
 
+/** As `moneyText`, without the minor units where they are none: "€28". */
+export function roundMoneyText(amountMinor: number, currency: string): string {
+  return moneyText(amountMinor, currency).replace(/\.0+$/, "");
+}
+
 /** "€45 (€30–€61)": whole units where the interval is wider than cents deserve, else to the minor unit. */
 export function moneyIntervalText(
   { valueMinor, lowMinor, highMinor }: { valueMinor: number; lowMinor: number; highMinor: number },

@@ -3,7 +3,7 @@ import { css, html, svg, type TemplateResult } from "lit";
 import type { LengthUnit } from "../format/length.ts";
 import type { Label } from "../label-api.ts";
 import { shortFacts } from "../words/part-facts.ts";
-import { partTitle } from "../words/part-title.ts";
+import { titleById } from "../words/part-title.ts";
 import { kindWords } from "../words/part-words.ts";
 import { qrPath } from "./qr-path.ts";
 
@@ -69,7 +69,7 @@ export function labelCard(
     ${svg`<svg viewBox="0 0 ${size} ${size}" aria-hidden="true" shape-rendering="crispEdges"><path d=${path} fill="#000" /></svg>`}
     <div>
       <strong>${label.code}</strong>
-      <span class="what">${part ? partTitle(part) : label.part}</span>
+      <span class="what">${titleById(parts, label.part)}</span>
       <span>${part ? detailText(part, label, parts, lengthUnit) : ""}</span>
     </div>
   </div>`;

@@ -21,51 +21,21 @@ export interface OfflineList {
 }
 
 const lists: readonly OfflineList[] = [
-  list(
-    "/api/bench/parts",
-    "parts",
-    ({ kind }) => String(kind),
-    (thing) => parseWith(partSchema, thing),
-  ),
-  list(
-    "/api/bench/joints",
-    "joints",
-    () => "joint",
-    (thing) => parseWith(jointSchema, thing),
-  ),
-  list(
-    "/api/bench/claims",
-    "claims",
-    () => "claim",
-    (thing) => parseWith(claimSchema, thing),
-  ),
-  list(
-    "/api/catalogue",
-    "models",
-    () => "model",
-    (thing) => parseWith(catalogueModelSchema, thing),
-  ),
-  list(
-    "/api/evidence",
-    "evidence",
-    () => "price",
-    (thing) => parseWith(evidenceSchema, thing),
-  ),
-  list(
-    "/api/sightings",
-    "sightings",
-    () => "sighting",
-    (thing) => parseWith(sightingSchema, thing),
-  ),
+  list("/api/bench/parts", "parts", ({ kind }) => String(kind), partSchema),
+  list("/api/bench/joints", "joints", () => "joint", jointSchema),
+  list("/api/bench/claims", "claims", () => "claim", claimSchema),
+  list("/api/catalogue", "models", () => "model", catalogueModelSchema),
+  list("/api/evidence", "evidence", () => "price", evidenceSchema),
+  list("/api/sightings", "sightings", () => "sighting", sightingSchema),
 ];
 
 function list(
   path: string,
   name: OfflineList["name"],
   stem: OfflineList["stem"],
-  parse: OfflineList["parse"],
+  schema: Parameters<typeof parseWith>[0],
 ): OfflineList {
-  return { path, name, stem, parse };
+  return { path, name, stem, parse: (thing) => parseWith(schema, thing) };
 }
 
 /** An address in one of the lists: of the list, of a thing in it, or of something about that thing. */

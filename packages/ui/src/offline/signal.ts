@@ -1,3 +1,4 @@
+import type { Settling } from "./settle.ts";
 import type { Thing, WaitingChange } from "./waiting-change.ts";
 import type { FromWorker, KeptUp, OfflineAnswer, Task } from "./worker-messages.ts";
 
@@ -118,7 +119,7 @@ export class Signal extends EventTarget {
     return answer.ok ? (answer.value as readonly WaitingChange[]) : [];
   }
 
-  async settle(place: number, how: "mine" | "theirs" | "again" | "give-up"): Promise<void> {
+  async settle(place: number, how: Settling): Promise<void> {
     await this.#ask({ do: "settle", place, how });
     await this.keepUp();
   }

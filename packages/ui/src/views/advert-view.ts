@@ -11,6 +11,7 @@ import { hrefs } from "../route.ts";
 import { sheetApi } from "../sheet-api.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
+import { closenessWords } from "../words/deal-words.ts";
 import { fieldText } from "../words/field-words.ts";
 
 /** A draft of what to write about parts that go for one price, and what every line of it rests on. */
@@ -92,7 +93,7 @@ export class AdvertView extends LitElement {
       <p class="small soft">The middle of what such a thing goes for, and where 95 in 100 lie. It amounts to ${numberText(effectiveCount, 1)} equally good prices of ${basisCount} noted.</p>
       <details><summary>The prices that weigh most</summary><ul>${basis.map(
         ({ on, what, price: noted, closeness, share }) =>
-          html`<li>${moneyText(noted.amountMinor, noted.currency)} ${what} on ${on}, ${closeness.replaceAll("-", " ")}, ${shareText(share)}</li>`,
+          html`<li>${moneyText(noted.amountMinor, noted.currency)} ${what} on ${on}, ${closenessWords[closeness].toLowerCase()}, ${shareText(share)}</li>`,
       )}</ul><p class="small"><a href="/prices">All noted prices</a></p></details>
     </section>`;
   }

@@ -13,7 +13,7 @@ import { chosenCodes, type LabelChoice } from "../labels/label-choice.ts";
 import { type LabelPage, type LabelSetup, labelPage, labelPages } from "../labels/label-sheet.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
-import { partTitle } from "../words/part-title.ts";
+import { titleById } from "../words/part-title.ts";
 import { kindWords } from "../words/part-words.ts";
 
 const choices = { new: "New since last printed", all: "All", ...kindWords } as const;
@@ -189,10 +189,10 @@ export class LabelsView extends LitElement {
       </div></div>
       <details ?open=${ticked.size === 0}>
         <summary>One by one: ${ticked.size} of ${labels.length} ticked</summary>
-        <ul class="plain ticks">${labels.map(({ code, part, printed }) => {
-          const named = parts.get(part);
-          return html`<li><label class="tick"><input type="checkbox" .checked=${ticked.has(code)} @change=${() => tick(code)} /><span><span class="mono">${code}</span> ${named ? partTitle(named) : part} <span class="soft small">${part}${printed ? ", printed" : ""}</span></span></label></li>`;
-        })}</ul>
+        <ul class="plain ticks">${labels.map(
+          ({ code, part, printed }) =>
+            html`<li><label class="tick"><input type="checkbox" .checked=${ticked.has(code)} @change=${() => tick(code)} /><span><span class="mono">${code}</span> ${titleById(parts, part)} <span class="soft small">${part}${printed ? ", printed" : ""}</span></span></label></li>`,
+        )}</ul>
       </details>`;
   }
 

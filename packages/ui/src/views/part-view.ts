@@ -46,10 +46,8 @@ export class PartView extends LitElement {
   readonly #answer = new Fetched(this, () => api.goesWith(this.partId));
 
   override render() {
-    const part =
-      this.#bench.state.is === "ready"
-        ? this.#bench.state.value.parts.find(({ id }) => id === this.partId)
-        : undefined;
+    const { state } = this.#bench;
+    const part = state.is === "ready" ? state.value.parts.find(({ id }) => id === this.partId) : undefined;
     return html`<div class="stack" @ferrule-retry=${this.#again}>
       <div class="row between">
         <div>
@@ -60,15 +58,14 @@ export class PartView extends LitElement {
       </div>
       ${this.trouble ? html`<p class="ticket" role="alert">${this.trouble}</p>` : ""}
       ${part && part.soldOn === undefined ? this.renderBest() : ""}
-      ${whenReady(this.#bench.state, "the part", (bench) => (part ? this.renderPart(part, bench) : html``))}
+      ${whenReady(state, "the part", (bench) => (part ? this.renderPart(part, bench) : html``))}
       ${whenReady(this.#answer.state, "what it goes with", (answer) => this.renderAnswer(answer))}
     </div>`;
   }
 
   private renderActions(part: Part) {
     return html`<div class="row">
-      ${part.soldOn === undefined ? html`<a class="button" href=${hrefs.inspect(part.id)}>Look it over</a><a class="button" href=${hrefs.advert([part.id])}>Describe</a><a class="button" href=${hrefs.sell([part.id])}>Sell</a>` : ""}
-      ${part.soldOn === undefined ? html`<a class="button" href=${hrefs.labels([part.id])}>Label</a>` : ""}
+      ${part.soldOn === undefined ? html`<a class="button" href=${hrefs.inspect(part.id)}>Look it over</a><a class="button" href=${hrefs.advert([part.id])}>Describe</a><a class="button" href=${hrefs.sell([part.id])}>Sell</a><a class="button" href=${hrefs.labels([part.id])}>Label</a>` : ""}
       <a class="button" href=${hrefs.editPart(part.id)}>Change</a>
       <button @click=${this.#delete}>Delete</button>
     </div>`;

@@ -49,15 +49,6 @@ export const sheetStyles = css`
     color: var(--refused);
     font-weight: 600;
   }
-  .tickbox {
-    display: inline-block;
-    width: 0.9em;
-    height: 0.9em;
-    border: 1.5px solid var(--line-strong);
-    border-radius: 2px;
-    vertical-align: -0.1em;
-    margin-right: 0.4em;
-  }
   .paper {
     display: none;
   }

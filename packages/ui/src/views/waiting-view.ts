@@ -1,14 +1,13 @@
 import { css, html, LitElement, type TemplateResult } from "lit";
 import { emptyNote } from "../components/state-notes.ts";
 import { mergeThree } from "../offline/merge-three.ts";
+import type { Settling } from "../offline/settle.ts";
 import { signal } from "../offline/signal.ts";
 import type { Thing, WaitingChange } from "../offline/waiting-change.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { changeTitle, plainValue } from "../words/change-words.ts";
 import { fieldWords } from "../words/field-words.ts";
 import { momentText } from "../words/moment-text.ts";
-
-type How = Parameters<typeof signal.settle>[1];
 
 /** What was entered without a signal: what waits to be sent, and what a person has to settle. */
 export class WaitingView extends LitElement {
@@ -122,7 +121,7 @@ export class WaitingView extends LitElement {
     </section>`;
   }
 
-  private renderChoice(place: number, how: How, word: string): TemplateResult {
+  private renderChoice(place: number, how: Settling, word: string): TemplateResult {
     return html`<button @click=${() => signal.settle(place, how)}>${word}</button>`;
   }
 
