@@ -53,6 +53,9 @@ export class PartList extends LitElement {
         gap: 0 0.75rem;
         padding: 0.5rem 0;
         border-top: 1px solid var(--line);
+        /* Rows out of sight are not laid out while somebody types. */
+        content-visibility: auto;
+        contain-intrinsic-size: auto 4.5rem;
       }
       .part a {
         font-weight: 600;

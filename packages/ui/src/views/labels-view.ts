@@ -20,6 +20,8 @@ const choices = { new: "New since last printed", all: "All", ...kindWords } as c
 
 /** Labels that are shown on the screen; paper has all of them. */
 const shownMost = 8;
+/** Labels that can be ticked at once; the search finds the others. */
+const ticksMost = 40;
 
 const styles = css`
   .ticks {
@@ -45,11 +47,8 @@ const styles = css`
     .page {
       margin: 0;
     }
-    .page:has(.place:not(.far, :empty)) {
+    .page:has(.place:not(:empty)) {
       margin-bottom: 0.5rem;
-    }
-    .far {
-      display: none;
     }
     .tag {
       border-radius: 3px;
@@ -100,6 +99,9 @@ export class LabelsView extends LitElement {
     ticked: { state: true },
     choice: { state: true },
     used: { state: true },
+    text: { state: true },
+    isOpen: { state: true },
+    isPrinting: { state: true },
     trouble: { state: true },
   };
   static override styles = [baseStyles, formStyles, labelCardStyles, styles];
@@ -110,6 +112,11 @@ export class LabelsView extends LitElement {
   declare private ticked: ReadonlySet<string> | undefined;
   declare private choice: LabelChoice;
   declare private used: number;
+  /** What is looked for among those to tick. */
+  declare private text: string;
+  declare private isOpen: boolean;
+  /** Labels that are not shown on the screen are made only for paper: a bench of a thousand has as many codes to draw. */
+  declare private isPrinting: boolean;
   declare private trouble: string | undefined;
   readonly #bench = new Fetched(this, api.bench);
   readonly #labels = new Fetched(this, labelApi.labels);
@@ -121,16 +128,23 @@ export class LabelsView extends LitElement {
     this.chosen = [];
     this.choice = "new";
     this.used = 0;
+    this.text = "";
+    this.isOpen = false;
+    this.isPrinting = false;
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
     document.adoptedStyleSheets = [...document.adoptedStyleSheets, this.#paper];
+    window.addEventListener("beforeprint", this.#printing);
+    window.addEventListener("afterprint", this.#printing);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     document.adoptedStyleSheets = document.adoptedStyleSheets.filter((sheet) => sheet !== this.#paper);
+    window.removeEventListener("beforeprint", this.#printing);
+    window.removeEventListener("afterprint", this.#printing);
   }
 
   override render() {
@@ -178,22 +192,40 @@ export class LabelsView extends LitElement {
       this.choice = (event.target as HTMLSelectElement).value as LabelChoice;
       this.ticked = chosenCodes(labels, parts, this.choice);
     };
+    return html`<div class="grid"><div>
+        <label for="choice">Labels of</label>
+        <select id="choice" @change=${choose}>${Object.entries(choices).map(([value, word]) => html`<option value=${value} .selected=${value === this.choice}>${word}</option>`)}</select>
+      </div></div>
+      <details ?open=${ticked.size === 0} @toggle=${(event: Event) => (this.isOpen = (event.target as HTMLDetailsElement).open)}>
+        <summary>One by one: ${ticked.size} of ${labels.length} ticked</summary>
+        ${this.isOpen || ticked.size === 0 ? this.renderTicks(labels, parts, ticked) : ""}
+      </details>`;
+  }
+
+  private renderTicks(
+    labels: readonly Label[],
+    parts: ReadonlyMap<string, Part>,
+    ticked: ReadonlySet<string>,
+  ) {
     const tick = (code: string) => {
       const next = new Set(ticked);
       if (!next.delete(code)) next.add(code);
       this.ticked = next;
     };
-    return html`<div class="grid"><div>
-        <label for="choice">Labels of</label>
-        <select id="choice" @change=${choose}>${Object.entries(choices).map(([value, word]) => html`<option value=${value} .selected=${value === this.choice}>${word}</option>`)}</select>
-      </div></div>
-      <details ?open=${ticked.size === 0}>
-        <summary>One by one: ${ticked.size} of ${labels.length} ticked</summary>
-        <ul class="plain ticks">${labels.map(
+    const wanted = this.text.trim().toLowerCase().split(/\s+/);
+    const found = labels.filter(({ code, part }) => {
+      const words = `${code} ${titleById(parts, part)} ${part}`.toLowerCase();
+      return wanted.every((word) => words.includes(word));
+    });
+    return html`
+      ${labels.length > ticksMost ? html`<div><label for="find">Find among them</label><input id="find" type="search" autocomplete="off" .value=${this.text} @input=${(event: Event) => (this.text = (event.target as HTMLInputElement).value)} /></div>` : ""}
+      <ul class="plain ticks">${found
+        .slice(0, ticksMost)
+        .map(
           ({ code, part, printed }) =>
             html`<li><label class="tick"><input type="checkbox" .checked=${ticked.has(code)} @change=${() => tick(code)} /><span><span class="mono">${code}</span> ${titleById(parts, part)} <span class="soft small">${part}${printed ? ", printed" : ""}</span></span></label></li>`,
         )}</ul>
-      </details>`;
+      ${found.length > ticksMost ? html`<p class="small soft">${found.length - ticksMost} more; search to find them.</p>` : ""}`;
   }
 
   private renderUsed({ columns, rows }: LabelPage) {
@@ -215,7 +247,7 @@ export class LabelsView extends LitElement {
     { address }: LabelsReply,
   ) {
     const pages = labelPages(labels, page, this.used);
-    const far = new Set(labels.slice(shownMost).map(({ code }) => code));
+    const made = this.isPrinting ? pages : labelPages(labels.slice(0, shownMost), page, this.used);
     const shown = { address, lengthUnit: this.display.lengthUnit };
     const sheets = page.columns * page.rows > 1 ? `, ${countText(pages.length, "sheet")}` : "";
     return html`<div class="row screen">
@@ -223,9 +255,9 @@ export class LabelsView extends LitElement {
         <button ?disabled=${labels.length === 0} @click=${() => this.#mark(labels)}>They are printed</button>
       </div>
       ${labels.length > shownMost ? html`<p class="small soft screen">Here the first ${shownMost}; on paper all of them.</p>` : ""}
-      <section class="pages" aria-label="The labels">${pages.map(
+      <section class="pages" aria-label="The labels">${made.map(
         (places) =>
-          html`<div class="page">${places.map((label) => html`<div class="place ${label && far.has(label.code) ? "far" : ""}">${label ? labelCard(label, parts, shown) : ""}</div>`)}</div>`,
+          html`<div class="page">${places.map((label) => html`<div class="place">${label ? labelCard(label, parts, shown) : ""}</div>`)}</div>`,
       )}</section>`;
   }
 
@@ -255,6 +287,12 @@ export class LabelsView extends LitElement {
     this.style.setProperty("--columns", String(page.columns));
     this.#paper.replaceSync(`@page { size: ${page.widthMm}mm ${page.heightMm}mm; margin: 0 }`);
   }
+
+  /** At once, since the browser lays the paper out as soon as it has told. */
+  readonly #printing = ({ type }: Event) => {
+    this.isPrinting = type === "beforeprint";
+    this.performUpdate();
+  };
 
   readonly #again = () => {
     void this.#bench.again();
