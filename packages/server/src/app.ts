@@ -7,11 +7,14 @@ import { type Bench, openBench } from "./bench/bench.ts";
 import type { Example } from "./bench/bench-contents.ts";
 import { localToday } from "./clock.ts";
 import { errorTable, problemBody } from "./errors.ts";
+import { openAuthors } from "./history/authors.ts";
+import { openHistory } from "./history/history.ts";
 import { openLabelDesk } from "./labels/label-desk.ts";
 import type { NetworkPlace } from "./network/network-place.ts";
 import { openPairing } from "./pairing/pairing.ts";
 import { openPlanJobs } from "./plan/plan-jobs.ts";
 import { openPlans } from "./plan/plans.ts";
+import { addAuthor } from "./plugins/author.ts";
 import { addErrorReplies, problemOf } from "./plugins/error-replies.ts";
 import { addJsonBody } from "./plugins/json-body.ts";
 import { addKeptAnswers } from "./plugins/kept-answers.ts";
@@ -28,7 +31,8 @@ import { addRoutes } from "./routes/index.ts";
 import { openSettingsDesk } from "./settings/settings-desk.ts";
 import { openSheetDesk } from "./sheet/sheet-desk.ts";
 import { closeDatabase, openDatabase } from "./store/database.ts";
-import { openTables } from "./store/tables.ts";
+import type { Author } from "./store/history.ts";
+import { openTables, type Tables } from "./store/tables.ts";
 import { openThreadPool } from "./threads/thread-pool.ts";
 import { openCosts } from "./trade/costs.ts";
 import { openJudgements } from "./trade/judgements.ts";
@@ -63,7 +67,10 @@ const bodyLimit = 8 * 1024 * 1024;
 /** The whole server, ready to listen or to be asked by `inject`. Throws a `StartupProblem` when the database cannot be used. */
 export async function buildApp(options: AppOptions): Promise<App> {
   const database = openDatabase(options.dataFolder);
-  const tables = openTables(database);
+  const authors = openAuthors();
+  const { reference, network, today = localToday, now = Date.now } = options;
+  const tables: Tables = openTables(database, { author: () => authors.current() ?? here(), now });
+  const here = (): Author => ({ means: "here", device: null, name: tables.ownName.read() });
   const costs = openCosts(tables, options.reference.firstCosts);
   const stored = openBench(tables, costs.read, options.demo);
   const app: App = Fastify({
@@ -83,13 +90,13 @@ export async function buildApp(options: AppOptions): Promise<App> {
   addJsonBody(app);
   addValidation(app);
   addErrorReplies(app);
-  const { reference, network, today = localToday, now = Date.now } = options;
   const pairing = openPairing(tables.devices, { now, today });
   addOwnHost(app, options.allowedHosts ?? [], network?.names);
   await addSecurityHeaders(app);
   await addRateLimit(app);
   addPairedDevices(app, pairing);
   addKeptAnswers(app, tables.keptAnswers, today);
+  addAuthor(app, authors, pairing, here);
   await addOpenApi(app, version);
   const answers = openAnswers(stored, reference);
   const models = openReadyModels(tables);
@@ -118,7 +125,8 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const labelDesk = openLabelDesk(tables);
   const settingsDesk = openSettingsDesk(tables, costs, reference.regions ?? []);
   const context = { bench, answers, settings, costs, models, trade, today, reference, version };
-  const atHome = { pairing, network, snapshotStamp };
+  const history = openHistory(tables, costs);
+  const atHome = { pairing, network, snapshotStamp, history, ownName: tables.ownName };
   addRoutes(app, {
     ...context,
     judgements,

@@ -27,6 +27,15 @@ export const errorTable = {
     status: 409,
     message: "This has been changed meanwhile, and was left as it is now",
   },
+  "changed-since": {
+    status: 409,
+    message: "What this changed has been changed since; undo the later changes first",
+  },
+  "would-break": {
+    status: 409,
+    message: "Without this change something else on the bench would not hold together",
+  },
+  "undone-already": { status: 409, message: "This change has been undone already" },
   "still-at-it": { status: 409, message: "The same request is being worked on already" },
   "not-paired": {
     status: 401,
@@ -66,11 +75,26 @@ export const errorTable = {
 
 export type ErrorCode = keyof typeof errorTable;
 
+/** A thing that stands in the way of an undo: changed since, or left in the air. */
+export interface Conflict {
+  readonly table: string;
+  readonly id: string;
+  /** As the change that is to be undone left it; null where it took it away. */
+  readonly left: unknown;
+  readonly present: unknown;
+  /** The changes that would have to be undone first. */
+  readonly changes: readonly number[];
+}
+
 /** A problem of the caller's, as data, on its way to becoming a reply. */
 export interface Problem {
   readonly code: ErrorCode;
   readonly message?: string;
   readonly refusals?: readonly Refusal[];
+  /** Of what was changed meanwhile: as it is, as it was sent, and as it was when both began. */
+  readonly versions?: { readonly present: unknown; readonly given: unknown; readonly base?: unknown };
+  /** What stands in the way of an undo. */
+  readonly conflicts?: readonly Conflict[];
 }
 
 export type Outcome<T> =
@@ -104,10 +128,18 @@ export function valueOrThrow<T>(outcome: Outcome<T>): T {
   throw new ProblemError(outcome.problem);
 }
 
+/** More of them would say no more. */
+const conflictsTold = 20;
+
 /** The reply that a problem is told in. */
-export function problemBody({ code, message, refusals }: Problem) {
-  const error = { code, message: message ?? errorTable[code].message };
+export function problemBody({ code, message, refusals = [], versions, conflicts = [] }: Problem) {
   return {
-    error: refusals && refusals.length > 0 ? { ...error, refusals } : error,
+    error: {
+      code,
+      message: message ?? errorTable[code].message,
+      ...(refusals.length > 0 && { refusals }),
+      ...versions,
+      ...(conflicts.length > 0 && { conflicts: conflicts.slice(0, conflictsTold) }),
+    },
   };
 }

@@ -1,5 +1,6 @@
 import type { Sighting } from "@ferrule/core";
 import { newId } from "../bench/new-id.ts";
+import type { Author } from "../store/history.ts";
 import type { Tables } from "../store/tables.ts";
 import type { FailedRow, JudgedRow, RowToJudge } from "../threads/judge-rows.ts";
 import { correctionOf } from "../trade/judge-listing.ts";
@@ -13,7 +14,13 @@ export interface BatchBook {
   enter(results: readonly (JudgedRow | FailedRow)[]): void;
 }
 
-export function openBatchBook(tables: Tables, watchlist: Watchlist, batch: string, today: string): BatchBook {
+export function openBatchBook(
+  tables: Tables,
+  watchlist: Watchlist,
+  batch: string,
+  today: string,
+  by?: Author,
+): BatchBook {
   const open = tables.batches.open(batch);
   const given = new Map(open.map(({ row, given }) => [row, given]));
   const sameWords = new Map<string, string>();
@@ -57,12 +64,15 @@ export function openBatchBook(tables: Tables, watchlist: Watchlist, batch: strin
         return { row, text, ...defined({ place, roundTripKm, listing }) };
       }),
     enter: (results) =>
-      tables.together(() => {
-        for (const result of results) {
-          if ("problem" in result) enterFailed(result);
-          else enterJudged(result);
-        }
-      }),
+      tables.together(
+        () => {
+          for (const result of results) {
+            if ("problem" in result) enterFailed(result);
+            else enterJudged(result);
+          }
+        },
+        { what: "batch-entered", by },
+      ),
   };
 }
 

@@ -2,6 +2,7 @@ import { availableParallelism } from "node:os";
 import type { Listing } from "@ferrule/core";
 import { done, type Outcome, problem } from "../errors.ts";
 import type { GivenRow, KeptBatch, RowResult } from "../store/batches.ts";
+import type { Author } from "../store/history.ts";
 import type { Tables } from "../store/tables.ts";
 import type { ThreadPool } from "../threads/thread-pool.ts";
 import { type WorldTools, worldOf } from "../trade/world.ts";
@@ -48,8 +49,10 @@ export function openBatches(
     const batch = batches.get(id);
     return batch ? done(batch) : problem("not-found", `There is no batch "${id}"`);
   };
+  // What runs goes on after the request, and one batch may begin when another ends.
+  const begunBy = new Map<string, Author>();
   const start = (id: string): BatchRun => {
-    const book = openBatchBook(tables, watchlist, id, tools.today());
+    const book = openBatchBook(tables, watchlist, id, tools.today(), begunBy.get(id));
     const world = worldOf(tools, {}, "The listings cannot be judged");
     if (!world.ok) throw new Error("the stored bench cannot be judged for");
     const task = { do: "rows", world: world.value, watches: watchlist.watches() } as const;
@@ -64,6 +67,7 @@ export function openBatches(
     },
     add: (rows, name = rows.length === 1 ? "1 listing" : `${rows.length} listings`) => {
       const batch = tables.together(() => batches.add(name, tools.today(), rows));
+      begunBy.set(batch.id, tables.author());
       queue.begin(batch.id);
       return batch;
     },
@@ -75,6 +79,7 @@ export function openBatches(
       const batch = found(id);
       if (!batch.ok || batch.value.state !== "stopped") return batch;
       batches.setState(id, "running");
+      begunBy.set(id, tables.author());
       queue.begin(id);
       return found(id);
     },

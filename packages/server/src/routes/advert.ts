@@ -1,8 +1,10 @@
 import { entryPartsMax, salePlaceholders } from "@ferrule/core";
 import { z } from "zod";
-import { valueOrThrow } from "../errors.ts";
+import { done, valueOrThrow } from "../errors.ts";
+import { onlyId } from "../store/history-tables.ts";
 import { replies } from "../wire/replies.ts";
 import { saleDescriptionSchema } from "../wire/sheet.ts";
+import { holdToVersion, tagged } from "../wire/version-tag.ts";
 import type { App, RouteContext } from "./context.ts";
 
 const part = z.string().min(1).max(80);
@@ -14,7 +16,7 @@ const templateReplySchema = z.strictObject({
   placeholders: z.array(z.enum(salePlaceholders)),
 });
 
-export function addAdvert(app: App, { sheetDesk }: RouteContext): void {
+export function addAdvert(app: App, { sheetDesk, history }: RouteContext): void {
   const querystring = z.strictObject({ part: z.union([part, z.array(part).min(1).max(entryPartsMax)]) });
   app.get(
     "/api/advert",
@@ -27,13 +29,17 @@ export function addAdvert(app: App, { sheetDesk }: RouteContext): void {
   );
   const response = replies(templateReplySchema);
   const placeholders = [...salePlaceholders];
-  app.get("/api/advert/template", { schema: { response } }, async () => ({
-    ...sheetDesk.template(),
-    placeholders,
-  }));
+  app.get("/api/advert/template", { schema: { response } }, async (_request, reply) =>
+    tagged(reply, { ...sheetDesk.template(), placeholders }, sheetDesk.template().template),
+  );
   const keepSchema = z.strictObject({ template: template.nullable() });
-  app.put("/api/advert/template", { schema: { body: keepSchema, response } }, async (request) => ({
-    ...valueOrThrow(sheetDesk.keepTemplate(request.body.template)),
-    placeholders,
-  }));
+  app.put("/api/advert/template", { schema: { body: keepSchema, response } }, async (request, reply) => {
+    holdToVersion(request, {
+      present: () => done(sheetDesk.template().template),
+      given: request.body.template,
+      base: (tag) => history.version("sale-template", onlyId, tag),
+    });
+    const kept = valueOrThrow(sheetDesk.keepTemplate(request.body.template));
+    return tagged(reply, { ...kept, placeholders }, kept.template);
+  });
 }

@@ -4,6 +4,7 @@ import type { ZodTypeProvider } from "fastify-type-provider-zod";
 import type { Batches } from "../batches/batches.ts";
 import type { Answers } from "../bench/answers.ts";
 import type { Bench } from "../bench/bench.ts";
+import type { History } from "../history/history.ts";
 import type { LabelDesk } from "../labels/label-desk.ts";
 import type { NetworkPlace } from "../network/network-place.ts";
 import type { Pairing } from "../pairing/pairing.ts";
@@ -12,6 +13,7 @@ import type { Plans } from "../plan/plans.ts";
 import type { ReferenceTables } from "../reference-files.ts";
 import type { SettingsDesk } from "../settings/settings-desk.ts";
 import type { SheetDesk } from "../sheet/sheet-desk.ts";
+import type { OwnNameTable } from "../store/history-own-name.ts";
 import type { SettingsTable } from "../store/settings.ts";
 import type { Costs } from "../trade/costs.ts";
 import type { Judgements } from "../trade/judgements.ts";
@@ -47,6 +49,9 @@ export interface RouteContext {
   readonly sheetDesk: SheetDesk;
   readonly labelDesk: LabelDesk;
   readonly settingsDesk: SettingsDesk;
+  readonly history: History;
+  /** What this machine is called in the history. */
+  readonly ownName: OwnNameTable;
   readonly pairing: Pairing;
   /** Where the bench is served on the local network, if it is. */
   readonly network?: NetworkPlace;

@@ -1,13 +1,24 @@
 import { costSettingsSchema } from "@ferrule/core";
-import { valueOrThrow } from "../errors.ts";
+import { done, valueOrThrow } from "../errors.ts";
+import { onlyId } from "../store/history-tables.ts";
 import { namedCostsSchema } from "../wire/named.ts";
 import { replies } from "../wire/replies.ts";
+import { holdToVersion, tagged } from "../wire/version-tag.ts";
 import type { App, RouteContext } from "./context.ts";
 
-export function addCosts(app: App, { costs }: RouteContext): void {
+export function addCosts(app: App, { costs, history }: RouteContext): void {
   const response = replies(namedCostsSchema);
-  app.get("/api/costs", { schema: { response } }, async () => costs.read());
-  app.put("/api/costs", { schema: { body: costSettingsSchema.partial(), response } }, async ({ body }) =>
-    valueOrThrow(costs.change(body)),
+  app.get("/api/costs", { schema: { response } }, async (_request, reply) => tagged(reply, costs.read()));
+  app.put(
+    "/api/costs",
+    { schema: { body: costSettingsSchema.partial(), response } },
+    async (request, reply) => {
+      holdToVersion(request, {
+        present: () => done(costs.read()),
+        given: request.body,
+        base: (tag) => history.version("costs", onlyId, tag),
+      });
+      return tagged(reply, valueOrThrow(costs.change(request.body)));
+    },
   );
 }

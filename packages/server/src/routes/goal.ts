@@ -1,15 +1,31 @@
+import type { FastifyRequest } from "fastify";
+import { done } from "../errors.ts";
+import { onlyId } from "../store/history-tables.ts";
 import { namedGoalSchema } from "../wire/named.ts";
 import { removedSchema, replies } from "../wire/replies.ts";
+import { holdToVersion, tagged } from "../wire/version-tag.ts";
 import type { App, RouteContext } from "./context.ts";
 
-export function addGoal(app: App, { bench }: RouteContext): void {
-  app.get("/api/bench/goal", { schema: { response: replies(namedGoalSchema) } }, async () => bench.goal());
+export function addGoal(app: App, { bench, history }: RouteContext): void {
+  const hold = (request: FastifyRequest) =>
+    holdToVersion(request, {
+      present: () => done(bench.goal()),
+      given: request.body,
+      base: (tag) => history.version("goal", onlyId, tag),
+    });
+  app.get("/api/bench/goal", { schema: { response: replies(namedGoalSchema) } }, async (_request, reply) =>
+    tagged(reply, bench.goal()),
+  );
   app.put(
     "/api/bench/goal",
     { schema: { body: namedGoalSchema, response: replies(namedGoalSchema) } },
-    async ({ body }) => bench.setGoal(body),
+    async (request, reply) => {
+      hold(request);
+      return tagged(reply, bench.setGoal(request.body));
+    },
   );
-  app.delete("/api/bench/goal", { schema: { response: replies(removedSchema) } }, async () =>
-    bench.deleteGoal(),
-  );
+  app.delete("/api/bench/goal", { schema: { response: replies(removedSchema) } }, async (request) => {
+    hold(request);
+    return bench.deleteGoal();
+  });
 }

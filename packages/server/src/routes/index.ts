@@ -15,6 +15,7 @@ import { addExports } from "./exports.ts";
 import { addGoal } from "./goal.ts";
 import { addGoesWith } from "./goes-with.ts";
 import { addHealth } from "./health.ts";
+import { addHistory } from "./history.ts";
 import { addImport } from "./import.ts";
 import { addInspection } from "./inspection.ts";
 import { addJoints } from "./joints.ts";
@@ -69,6 +70,7 @@ export function addRoutes(app: App, context: RouteContext): void {
     addLabels,
     addCosts,
     addSettings,
+    addHistory,
     addSnapshot,
     addDevices,
     addTrust,

@@ -1,8 +1,10 @@
 import { z } from "zod";
-import { valueOrThrow } from "../errors.ts";
+import { done, valueOrThrow } from "../errors.ts";
 import { reachedBy } from "../labels/reached-by.ts";
+import { onlyId } from "../store/history-tables.ts";
 import { labelSetupSchema } from "../store/labels.ts";
 import { replies } from "../wire/replies.ts";
+import { holdToVersion, tagged } from "../wire/version-tag.ts";
 import type { App, RouteContext } from "./context.ts";
 
 const labelSchema = z
@@ -28,7 +30,7 @@ const foundSchema = z.strictObject({
   near: z.array(z.strictObject({ code: z.string(), part: z.string() })),
 });
 
-export function addLabels(app: App, { labelDesk, network }: RouteContext): void {
+export function addLabels(app: App, { labelDesk, network, history }: RouteContext): void {
   app.get("/api/labels", { schema: { response: replies(labelsSchema) } }, async (request) => ({
     labels: labelDesk.labels(),
     setup: labelDesk.setup(),
@@ -37,7 +39,14 @@ export function addLabels(app: App, { labelDesk, network }: RouteContext): void 
   app.put(
     "/api/labels/setup",
     { schema: { body: namedSetupSchema, response: replies(namedSetupSchema) } },
-    async ({ body }) => labelDesk.changeSetup(body),
+    async (request, reply) => {
+      holdToVersion(request, {
+        present: () => done(labelDesk.setup()),
+        given: request.body,
+        base: (tag) => history.version("labels", onlyId, tag),
+      });
+      return tagged(reply, labelDesk.changeSetup(request.body));
+    },
   );
   app.post(
     "/api/labels/printed",

@@ -1,9 +1,11 @@
 import { z } from "zod";
-import { problem, valueOrThrow } from "../errors.ts";
+import { done, problem, valueOrThrow } from "../errors.ts";
 import { regionSchema } from "../settings/regions.ts";
 import { readSettingsFile, settingsFileSchema } from "../settings/settings-file.ts";
+import { onlyId } from "../store/history-tables.ts";
 import { settingsSchema } from "../store/settings.ts";
 import { idParamsSchema, replies } from "../wire/replies.ts";
+import { holdToVersion, tagged } from "../wire/version-tag.ts";
 import type { App, RouteContext } from "./context.ts";
 
 const putInSchema = z.strictObject({
@@ -24,13 +26,24 @@ const regionsSchema = z.strictObject({
   canTakeBack: z.boolean(),
 });
 
-export function addSettings(app: App, { settings, settingsDesk }: RouteContext): void {
-  app.get("/api/settings", { schema: { response: replies(settingsSchema) } }, async () => settings.read());
+export function addSettings(app: App, { settings, settingsDesk, history }: RouteContext): void {
+  app.get("/api/settings", { schema: { response: replies(settingsSchema) } }, async (_request, reply) =>
+    tagged(reply, settings.read()),
+  );
   const response = replies(settingsSchema);
-  app.put("/api/settings", { schema: { body: settingsSchema.partial(), response } }, async ({ body }) => {
-    settings.write({ ...settings.read(), ...body });
-    return settings.read();
-  });
+  app.put(
+    "/api/settings",
+    { schema: { body: settingsSchema.partial(), response } },
+    async (request, reply) => {
+      holdToVersion(request, {
+        present: () => done(settings.read()),
+        given: request.body,
+        base: (tag) => history.version("settings", onlyId, tag),
+      });
+      settings.write({ ...settings.read(), ...request.body });
+      return tagged(reply, settings.read());
+    },
+  );
   app.get(
     "/api/settings/file",
     { schema: { response: replies(settingsFileSchema.meta({ id: "SettingsFile" })) } },

@@ -4,6 +4,8 @@ import { problem, valueOrThrow } from "../errors.ts";
 import { namedJointSchema, namedMeasurementSchema, namedPartSchema } from "../wire/named.ts";
 import { idParamsSchema, removedReply, replies } from "../wire/replies.ts";
 import { buildSheetSchema, comparedShape } from "../wire/sheet.ts";
+import { holdToVersion } from "../wire/version-tag.ts";
+import { versionsIn, versionsQuery, versionsReply } from "../wire/versions.ts";
 import type { App, RouteContext } from "./context.ts";
 
 const figure = z.string().regex(/^-?\d{1,3}(\.\d{1,6})?$/, "a number");
@@ -74,7 +76,7 @@ function buildFrom({ club: _club, ...figures }: z.infer<typeof querySchema>): Bu
   return valueOrThrow(problem("bad-request", "There is no sheet for such a build", parsed.refusals));
 }
 
-export function addSheet(app: App, { sheetDesk, bench }: RouteContext): void {
+export function addSheet(app: App, { sheetDesk, bench, history }: RouteContext): void {
   app.get(
     "/api/sheet",
     { schema: { querystring: querySchema, response: replies(sheetReplySchema) } },
@@ -85,13 +87,23 @@ export function addSheet(app: App, { sheetDesk, bench }: RouteContext): void {
     { schema: { body: measureSchema, response: replies(measuredReplySchema) } },
     async ({ body }) => valueOrThrow(sheetDesk.measure(body)),
   );
-  const list = replies(z.strictObject({ measurements: z.array(namedMeasurementSchema) }));
-  app.get("/api/measurements", { schema: { response: list } }, async () => ({
-    measurements: bench.measurements.all(),
-  }));
+  const list = replies(z.strictObject({ measurements: z.array(namedMeasurementSchema), ...versionsReply }));
+  const querystring = z.strictObject(versionsQuery);
+  app.get("/api/measurements", { schema: { querystring, response: list } }, async ({ query }) => {
+    const measurements = bench.measurements.all();
+    return { measurements, ...versionsIn(query, measurements) };
+  });
   app.delete(
     "/api/measurements/:id",
     { schema: { params: idParamsSchema, response: replies(removedReply(namedMeasurementSchema)) } },
-    async ({ params }) => valueOrThrow(bench.measurements.remove(params.id)),
+    async (request) => {
+      const { id } = request.params;
+      holdToVersion(request, {
+        present: () => bench.measurements.get(id),
+        given: null,
+        base: (tag) => history.version("measurements", id, tag),
+      });
+      return valueOrThrow(bench.measurements.remove(id));
+    },
   );
 }

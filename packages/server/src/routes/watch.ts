@@ -1,8 +1,11 @@
-import { hitSchema, watchSchema } from "@ferrule/core";
+import { hitSchema, type Watch, watchSchema } from "@ferrule/core";
+import type { FastifyRequest } from "fastify";
 import { z } from "zod";
-import { valueOrThrow } from "../errors.ts";
+import { done, type Outcome, problem, valueOrThrow } from "../errors.ts";
 import { moneyReplySchema } from "../wire/money.ts";
 import { createdReplies, idParamsSchema, replies } from "../wire/replies.ts";
+import { holdToVersion, tagged } from "../wire/version-tag.ts";
+import { versionsIn, versionsQuery, versionsReply } from "../wire/versions.ts";
 import type { App, RouteContext } from "./context.ts";
 
 const minor = z.number().int();
@@ -48,23 +51,49 @@ const changeSchema = z.strictObject({
 });
 const hitsQuerySchema = z.strictObject({ all: z.enum(["true", "false", "1", "0", ""]).optional() });
 
-export function addWatch(app: App, { watchlist }: RouteContext): void {
+export function addWatch(app: App, { watchlist, history }: RouteContext): void {
+  const present = (id: string): Outcome<Watch> => {
+    const watch = watchlist.watches().find((each) => each.id === id);
+    return watch ? done(watch) : problem("not-found");
+  };
+  const hold = (request: FastifyRequest, id: string) =>
+    holdToVersion(request, {
+      present: () => present(id),
+      given: request.body,
+      base: (tag) => history.version("watches", id, tag),
+    });
   const params = idParamsSchema;
-  const listSchema = z.strictObject({ entries: z.array(entrySchema), upToDate: z.boolean() });
+  const listSchema = z.strictObject({
+    entries: z.array(entrySchema),
+    upToDate: z.boolean(),
+    ...versionsReply,
+  });
   const one = replies(namedWatchSchema);
-  app.get("/api/watch", { schema: { response: replies(listSchema) } }, async () => watchlist.entries());
+  const querystring = z.strictObject(versionsQuery);
+  app.get("/api/watch", { schema: { querystring, response: replies(listSchema) } }, async ({ query }) => {
+    const list = watchlist.entries();
+    const watches = list.entries.map(({ watch }) => watch);
+    return { ...list, ...versionsIn(query, watches) };
+  });
   app.post(
     "/api/watch",
     { schema: { body: inputSchema, response: createdReplies(namedWatchSchema) } },
-    async ({ body }, reply) => reply.code(201).send(valueOrThrow(watchlist.add({ ...body, by: "hand" }))),
+    async ({ body }, reply) =>
+      reply.code(201).send(tagged(reply, valueOrThrow(watchlist.add({ ...body, by: "hand" })))),
   );
-  app.patch("/api/watch/:id", { schema: { params, body: changeSchema, response: one } }, async (request) =>
-    valueOrThrow(watchlist.change(request.params.id, request.body)),
+  app.patch(
+    "/api/watch/:id",
+    { schema: { params, body: changeSchema, response: one } },
+    async (request, reply) => {
+      hold(request, request.params.id);
+      return tagged(reply, valueOrThrow(watchlist.change(request.params.id, request.body)));
+    },
   );
   const deleted = replies(z.strictObject({ deleted: namedWatchSchema }));
-  app.delete("/api/watch/:id", { schema: { params, response: deleted } }, async (request) => ({
-    deleted: valueOrThrow(watchlist.remove(request.params.id)),
-  }));
+  app.delete("/api/watch/:id", { schema: { params, response: deleted } }, async (request) => {
+    hold(request, request.params.id);
+    return { deleted: valueOrThrow(watchlist.remove(request.params.id)) };
+  });
 }
 
 export function addHits(app: App, { watchlist }: RouteContext): void {

@@ -107,6 +107,7 @@ export function recordedLabels(table: LabelsTable, recorder: Recorder): LabelsTa
       recorder.together(() => {
         const [before, after] = [table.printed(), new Set(places)];
         const state = (is: boolean) => (is ? { place: null, value: true } : undefined);
+        if (isSameSet(before, after)) return;
         for (const place of new Set([...before, ...after]))
           recorder.note({
             table: "labels-printed",
@@ -118,3 +119,6 @@ export function recordedLabels(table: LabelsTable, recorder: Recorder): LabelsTa
       }),
   };
 }
+
+const isSameSet = (one: ReadonlySet<unknown>, other: ReadonlySet<unknown>) =>
+  one.size === other.size && [...one].every((each) => other.has(each));

@@ -19,6 +19,14 @@ const refusalSchema = z.strictObject({
   expected: z.string(),
 });
 
+const conflictSchema = z.strictObject({
+  table: z.string(),
+  id: z.string(),
+  left: z.unknown().describe("As the change left it; null where it took it away"),
+  present: z.unknown().describe("As it is now; null where it is not there"),
+  changes: z.array(z.number().int()).describe("Later changes that would have to be undone first"),
+});
+
 /** The body of every reply that is not a success. */
 export const errorReplySchema = z
   .strictObject({
@@ -26,6 +34,10 @@ export const errorReplySchema = z
       code: z.string(),
       message: z.string(),
       refusals: z.array(refusalSchema).optional(),
+      present: z.unknown().optional().describe("What was changed meanwhile, as it is now"),
+      given: z.unknown().optional().describe("The same as it was sent; null for a delete"),
+      base: z.unknown().optional().describe("The same as it was when both began, where that is known"),
+      conflicts: z.array(conflictSchema).optional().describe("What stands in the way of an undo"),
     }),
   })
   .meta({ id: "ErrorReply" });
