@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { expect, it } from "vitest";
+import { latestSchema } from "../../packages/server/src/store/migrations.ts";
 import { openSqlite } from "../../packages/server/src/store/sqlite.ts";
 import { ask, bondedShaft, looseParts, temporaryFolder, testApp } from "./server.test-kit.ts";
 import { model } from "./trade.test-kit.ts";
@@ -66,7 +67,7 @@ it("brings it up to date once, and keeps what is then added", async () => {
   await ask(first, "PUT", "/api/costs", { perKmMinor: 31 });
   await first.close();
   const database = openSqlite(join(dataFolder, "bench.sqlite"));
-  expect(database.prepare("PRAGMA user_version").get()).toEqual({ user_version: 5 });
+  expect(database.prepare("PRAGMA user_version").get()).toEqual({ user_version: latestSchema });
   database.close();
   const second = await testApp({ dataFolder });
   expect((await ask(second, "GET", "/api/catalogue")).body.models).toEqual([model]);

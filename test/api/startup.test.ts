@@ -75,7 +75,7 @@ describe("the data folder", () => {
   it("whose database cannot be opened is refused with a way out", async () => {
     const dataFolder = temporaryFolder();
     mkdirSync(join(dataFolder, "bench.sqlite"));
-    await expect(testApp({ dataFolder })).rejects.toThrow(/cannot be written .*Make it writable/);
+    await expect(testApp({ dataFolder })).rejects.toThrow(/bench\.sqlite is a folder.*FERRULE_DATA/);
   });
 
   it("from a newer version is left alone", async () => {

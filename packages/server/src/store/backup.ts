@@ -1,6 +1,7 @@
 import { existsSync, realpathSync, renameSync, rmSync, statSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import { done, type Outcome, problem } from "../errors.ts";
+import { draftOf } from "./drafts.ts";
 import { schemaOf } from "./migrations.ts";
 import { onDisk } from "./on-disk.ts";
 import { type Database, openSqlite } from "./sqlite.ts";
@@ -32,7 +33,7 @@ export function backupTo(
   const target = resolve(file);
   const refused = placeProblem(database, target, force);
   if (refused) return refused;
-  const draft = `${target}.${process.pid}.part`;
+  const draft = draftOf(target);
   try {
     rmSync(draft, { force: true });
     database.prepare("VACUUM INTO ?").run(draft);

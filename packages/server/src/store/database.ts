@@ -1,28 +1,43 @@
-import { existsSync, mkdirSync } from "node:fs";
+import { existsSync, mkdirSync, renameSync, statSync } from "node:fs";
 import { join } from "node:path";
-import { StartupProblem } from "../startup-problem.ts";
-import { migrate } from "./migrations.ts";
+import { backUpBeforeMigration } from "./backup-before-migration.ts";
+import { checkSound } from "./check-sound.ts";
+import { diskProblem } from "./disk-problem.ts";
+import { clearDrafts, draftOf } from "./drafts.ts";
+import { latestSchema, migrate, schemaOf } from "./migrations.ts";
+import { onDisk } from "./on-disk.ts";
+import { folderProblem, openProblem } from "./open-problem.ts";
 import { type Database, openSqlite } from "./sqlite.ts";
-
-/** SQLite's primary result codes for a file that is not a sound database: SQLITE_CORRUPT and SQLITE_NOTADB. */
-const corruptCode = 11;
-const damagedCodes: ReadonlySet<unknown> = new Set([corruptCode, 26]);
 
 export const databaseFileName = "bench.sqlite";
 
+export interface OpenOptions {
+  /** Is told what somebody who starts Ferrule should know. */
+  readonly note?: (words: string) => void;
+}
+
 /**
  * Opens the bench's database in a folder, which is made when it is not there; without a folder the database is in memory.
- * Once a write returns it is on disk: write-ahead log, synchronised in full at every commit.
+ * Once a write returns it is on disk: write-ahead log, synchronised in full at every commit. One of an older version is brought up
+ * to date once a backup of it has been made. Throws a `StartupProblem` where it cannot be used; it is left as it was found then.
  */
-export function openDatabase(folder: string | undefined): Database {
+export function openDatabase(folder: string | undefined, { note = () => {} }: OpenOptions = {}): Database {
   if (folder === undefined) return prepare(openSqlite(":memory:"));
   makeFolder(folder);
   const file = join(folder, databaseFileName);
   let database: Database | undefined;
   try {
-    checkSound(file);
+    clearDrafts(folder, databaseFileName);
+    if (!checkSound(file)) makeDatabase(file, folder);
+    const inode = statSync(file).ino;
     database = openSqlite(file);
-    return prepare(database);
+    holdForWriting(database);
+    // Somebody who restores a backup may have put another file in its place while this waited for the right to write.
+    if (statSync(file).ino !== inode) throw Object.assign(new Error("replaced meanwhile"), { errcode: 5 });
+    const schema = schemaOf(database);
+    if (schema < latestSchema) backUpBeforeMigration(database, folder, { schema, note });
+    migrate(database);
+    return database;
   } catch (error) {
     database?.close();
     throw openProblem(error, file, folder);
@@ -49,15 +64,31 @@ export function openToRead(folder: string): Database | undefined {
   }
 }
 
-/** Closes the database with everything in its one file, so that the file alone is a backup. */
+/**
+ * Closes the database with everything in its one file, so that the file alone is a backup. Where the disk has no room for that, what
+ * was written stays in the log beside it, and the next start finds it there.
+ */
 export function closeDatabase(database: Database): void {
-  database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
-  database.close();
+  try {
+    database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+  } catch (error) {
+    if (diskProblem(error) === undefined) throw error;
+  } finally {
+    database.close();
+  }
 }
 
-/** Runs a piece of work whole or not at all. */
+/** Runs a piece of work whole or not at all; throws a `ProblemError` where the disk refuses it. */
 export function inTransaction<T>(database: Database, work: () => T): T {
-  database.exec("BEGIN IMMEDIATE");
+  try {
+    database.exec("BEGIN IMMEDIATE");
+    return committed(database, work);
+  } catch (error) {
+    throw diskProblem(error) ?? error;
+  }
+}
+
+function committed<T>(database: Database, work: () => T): T {
   try {
     const result = work();
     database.exec("COMMIT");
@@ -77,51 +108,30 @@ function makeFolder(folder: string): void {
   }
 }
 
-/** Reads a database through without the right to write, so that a damaged one stays as it was found. */
-function checkSound(file: string): void {
-  if (!existsSync(file)) return;
-  const database = openSqlite(file, { readOnly: true });
+/** Makes an empty bench under another name first, so that no crash leaves half of one. */
+function makeDatabase(file: string, folder: string): void {
+  const draft = draftOf(file);
+  const database = openSqlite(draft);
   try {
-    const answer = database.prepare("PRAGMA quick_check(1)").get() as { quick_check?: string } | undefined;
-    if (answer?.quick_check === "ok") return;
-    throw Object.assign(new Error(answer?.quick_check ?? "no answer"), { errcode: corruptCode });
+    prepare(database);
+    closeDatabase(database);
+    onDisk(draft);
+    if (!existsSync(file)) renameSync(draft, file);
+    onDisk(folder);
   } finally {
-    database.close();
+    clearDrafts(folder, databaseFileName, draft);
   }
 }
 
 function prepare(database: Database): Database {
-  database.exec(
-    "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA busy_timeout = 2000",
-  );
-  // Asks for the right to write without writing, so that a read-only file is known now and not at the first change.
-  database.exec("BEGIN IMMEDIATE; ROLLBACK");
+  holdForWriting(database);
   migrate(database);
   return database;
 }
 
-function openProblem(error: unknown, file: string, folder: string): unknown {
-  if (error instanceof StartupProblem) return error;
-  const { errcode, message } = error as { errcode?: number; message: string };
-  const primary = errcode === undefined ? undefined : errcode & 0xff;
-  if (damagedCodes.has(primary)) {
-    return new StartupProblem(
-      `The bench's database ${file} is damaged (${message}). It has been left as it is. ` +
-        `Put a backup in its place, or move it away to start afresh, or set FERRULE_DATA to another folder`,
-    );
-  }
-  if (primary === 5 || primary === 6) {
-    return new StartupProblem(
-      `The bench's database ${file} is in use by another program. Stop that program, or set FERRULE_DATA to another folder`,
-    );
-  }
-  // Read-only (8), disk errors (10), full (13) and a file that cannot be opened (14) are all the folder's.
-  return folderProblem(folder, message);
-}
-
-function folderProblem(folder: string, message: string): StartupProblem {
-  return new StartupProblem(
-    `The folder ${folder} for the bench's database cannot be written (${message}). ` +
-      `Make it writable for this account, or set FERRULE_DATA to another folder`,
-  );
+function holdForWriting(database: Database): void {
+  database.exec("PRAGMA busy_timeout = 2000; PRAGMA journal_mode = WAL");
+  database.exec("PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON");
+  // Asks for the right to write without writing, so that a read-only file is known now and not at the first change.
+  database.exec("BEGIN IMMEDIATE; ROLLBACK");
 }

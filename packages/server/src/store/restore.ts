@@ -1,11 +1,13 @@
-import { constants, copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from "node:fs";
+import { constants, copyFileSync, existsSync, linkSync, mkdirSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { done, type Outcome, problem } from "../errors.ts";
 import { checkBackup } from "./backup.ts";
 import { databaseFileName } from "./database.ts";
+import { draftOf } from "./drafts.ts";
 import { latestSchema } from "./migrations.ts";
 import { onDisk } from "./on-disk.ts";
-import { type Database, openSqlite } from "./sqlite.ts";
+import { isDamage, isInUse } from "./open-problem.ts";
+import { openSqlite } from "./sqlite.ts";
 
 export interface Restored {
   readonly file: string;
@@ -13,9 +15,6 @@ export interface Restored {
   /** Where the bench that was there before is kept; nothing where there was none. */
   readonly kept: string | null;
 }
-
-/** SQLite's primary result codes for a file that is no sound database: SQLITE_CORRUPT and SQLITE_NOTADB. */
-const damagedCodes: ReadonlySet<unknown> = new Set([11, 26]);
 
 /**
  * Puts a backup in the place of the database in a folder, which is kept beside it. Refused while anybody has that database
@@ -30,17 +29,22 @@ export function restoreFrom(backup: string, folder: string): Outcome<Restored> {
       { field: backup, got: `schema ${schema}`, expected: `schema ${latestSchema} or older; update Ferrule` },
     ]);
   const target = join(folder, databaseFileName);
-  const draft = `${target}.${process.pid}.part`;
+  const draft = draftOf(target);
   try {
     mkdirSync(folder, { recursive: true });
     copyFileSync(backup, draft);
     onDisk(draft);
-    if (existsSync(target) && !isClosed(target))
+    const alone = takeAlone(target);
+    if (alone === undefined)
       return problem("bad-request", `The bench in ${folder} is in use. Stop Ferrule, then restore`);
-    const kept = keep(folder, target);
-    renameSync(draft, target);
-    onDisk(folder);
-    return done({ file: target, schema, kept });
+    try {
+      const kept = keep(folder, target);
+      renameSync(draft, target);
+      onDisk(folder);
+      return done({ file: target, schema, kept });
+    } finally {
+      alone.letGo();
+    }
   } catch (error) {
     return problem("bad-request", "The backup was not restored", [
       {
@@ -54,33 +58,46 @@ export function restoreFrom(backup: string, folder: string): Outcome<Restored> {
   }
 }
 
-/** Folds the log of a database into it, which only somebody can who has it alone. A damaged one nobody can use. */
-function isClosed(file: string): boolean {
-  let database: Database | undefined;
+/**
+ * Folds the log of a database into it and keeps everybody else out of it until it is let go, so that nobody begins to write to what is
+ * just being put away. Nothing where somebody has it open. A damaged one nobody can use, and one that is not there neither.
+ */
+function takeAlone(file: string): { letGo(): void } | undefined {
+  if (!existsSync(file)) return { letGo: () => {} };
+  const database = openSqlite(file);
   try {
-    database = openSqlite(file);
     // Not as a statement, which would hold the database open until it is collected.
-    database.exec("PRAGMA journal_mode = DELETE");
-    return true;
+    database.exec("PRAGMA journal_mode = DELETE; PRAGMA locking_mode = EXCLUSIVE; BEGIN EXCLUSIVE");
+    return { letGo: () => database.close() };
   } catch (error) {
-    const primary = ((error as { errcode?: number }).errcode ?? 0) & 0xff;
-    if (damagedCodes.has(primary)) return true;
-    if (primary === 5 || primary === 6) return false;
+    database.close();
+    if (isDamage(error)) return { letGo: () => {} };
+    if (isInUse(error)) return undefined;
     throw error;
-  } finally {
-    database?.close();
   }
 }
 
-/** Copies what is there under a free name. A log left beside it belongs to it and must not be read into another. */
+/**
+ * Gives what is there a second name, a free one. The file is not opened for that: to close it again would let go of the lock on it.
+ * A log left beside it belongs to it and must not be read into another.
+ */
 function keep(folder: string, target: string): string | null {
   if (!existsSync(target)) return null;
   const kept = freeName(folder);
-  for (const end of ["", "-wal"])
-    if (existsSync(target + end)) copyFileSync(target + end, kept + end, constants.COPYFILE_EXCL);
-  onDisk(kept);
+  for (const end of ["", "-wal"]) if (existsSync(target + end)) secondName(target + end, kept + end);
   for (const end of ["-wal", "-shm"]) rmSync(target + end, { force: true });
   return kept;
+}
+
+function secondName(file: string, name: string): void {
+  try {
+    linkSync(file, name);
+  } catch (error) {
+    if ((error as { code?: string }).code === "EEXIST") throw error;
+    // Some disks know one name for a file only.
+    copyFileSync(file, name, constants.COPYFILE_EXCL);
+    onDisk(name);
+  }
 }
 
 function freeName(folder: string): string {
