@@ -1,4 +1,4 @@
-import type { Listing, ListingItem } from "@ferrule/core";
+import { emptyItem, type Listing, type ListingItem } from "@ferrule/core";
 
 /** A model, a noted price, a sighting and a line of the books, each as it is kept. */
 export const model = {
@@ -35,30 +35,7 @@ export const emptyListing: Listing = {
 
 /** An item of which nothing is said but what is given. */
 export function itemOf(said: Partial<ListingItem> & Pick<ListingItem, "kind">): ListingItem {
-  return {
-    quantity: 1,
-    maker: null,
-    model: null,
-    modelId: null,
-    year: null,
-    clubType: null,
-    clubNumber: null,
-    loftDeg: null,
-    hand: null,
-    flex: null,
-    shaftMaterial: null,
-    shaftMassG: null,
-    length: null,
-    tip: null,
-    adapter: null,
-    adapterFamily: null,
-    cover: null,
-    wrench: null,
-    faults: [],
-    deniedFaults: [],
-    price: null,
-    ...said,
-  };
+  return { ...emptyItem(said.kind), ...said };
 }
 
 /** A right-handed driver head asked 40 euros for, and a loose grip with it. */

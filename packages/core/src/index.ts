@@ -12,6 +12,7 @@ export {
   itemKindSchema,
   itemKinds,
 } from "./listing/catalogue.ts";
+export { emptyItem } from "./listing/empty-item.ts";
 export {
   type Doubt,
   type Intent,

@@ -2,6 +2,7 @@ import { eitherNames, isEither } from "./alternatives.ts";
 import type { CatalogueModel } from "./catalogue.ts";
 import { chooseModel } from "./choose-model.ts";
 import type { Stretch } from "./clauses.ts";
+import { emptyItem } from "./empty-item.ts";
 import type { NameFound } from "./find-model.ts";
 import type { ItemDraft } from "./item-draft.ts";
 import type { Doubt, ListingItem } from "./listing.ts";
@@ -18,31 +19,6 @@ export interface BuiltItem {
   readonly at: readonly FieldAt[];
   readonly doubts: readonly Doubt[];
 }
-
-const emptyItem: ListingItem = {
-  kind: "club",
-  quantity: 1,
-  maker: null,
-  model: null,
-  modelId: null,
-  year: null,
-  clubType: null,
-  clubNumber: null,
-  loftDeg: null,
-  hand: null,
-  flex: null,
-  shaftMaterial: null,
-  shaftMassG: null,
-  length: null,
-  tip: null,
-  adapter: null,
-  adapterFamily: null,
-  cover: null,
-  wrench: null,
-  faults: [],
-  deniedFaults: [],
-  price: null,
-};
 
 /** What a field is called in a sentence. */
 const fieldWords: Readonly<Record<MentionField, string>> = {
@@ -170,9 +146,8 @@ export function buildItem(source: ItemWords, ready: ReadyCatalogue): BuiltItem {
   const type = values.clubType ?? null;
   const choice = chooseModel({ kind, type, year: values.year ?? null, names }, ready);
   const item: ListingItem = {
-    ...emptyItem,
+    ...emptyItem(kind),
     ...values,
-    kind,
     quantity: draft.quantity?.value ?? 1,
     maker: choice.maker,
     ...isCode(choice.model),

@@ -1,3 +1,4 @@
+import { emptyItem } from "../listing/empty-item.ts";
 import type { Listing, ListingItem } from "../listing/listing.ts";
 import type { CostSettings } from "./cost-settings.ts";
 import { plainAdjustments } from "./resale.test-kit.ts";
@@ -6,31 +7,7 @@ import type { Sale } from "./sale.ts";
 
 /** An item of which the words say nothing but what it is. */
 export function anItem(other: Partial<ListingItem> = {}): ListingItem {
-  return {
-    kind: "head",
-    quantity: 1,
-    maker: null,
-    model: null,
-    modelId: null,
-    year: null,
-    clubType: null,
-    clubNumber: null,
-    loftDeg: null,
-    hand: null,
-    flex: null,
-    shaftMaterial: null,
-    shaftMassG: null,
-    length: null,
-    tip: null,
-    adapter: null,
-    adapterFamily: null,
-    cover: null,
-    wrench: null,
-    faults: [],
-    deniedFaults: [],
-    price: null,
-    ...other,
-  };
+  return { ...emptyItem("head"), ...other };
 }
 
 export function aListing(items: readonly ListingItem[], other: Partial<Listing> = {}): Listing {

@@ -1,6 +1,7 @@
 import type { DealVerdict } from "@ferrule/core";
 import { css, html, LitElement, svg, type TemplateResult } from "lit";
 import { dealVerdictWords } from "../words/deal-words.ts";
+import { markStyles } from "./mark-styles.ts";
 
 /** Each verdict has a shape of its own, so that neither colour nor size has to tell them apart. */
 const shapes: Readonly<Record<DealVerdict, TemplateResult>> = {
@@ -13,45 +14,23 @@ const shapes: Readonly<Record<DealVerdict, TemplateResult>> = {
 /** What to do about a listing, by word and shape. `words` say it with its amount. */
 export class DealMark extends LitElement {
   static override properties = { verdict: {}, words: {} };
-  static override styles = css`
-    :host {
-      display: inline-flex;
-      font-weight: 700;
-    }
-    svg {
-      width: 1.25em;
-      height: 1.25em;
-      flex: none;
-    }
-    .cut,
-    .line {
-      fill: none;
-      stroke: var(--ticket);
-      stroke-width: 2.6;
-      stroke-linecap: round;
-    }
-    .line {
-      stroke: currentColor;
-      stroke-width: 2;
-    }
-    .buy {
-      color: var(--fits);
-    }
-    .offer-up-to {
-      color: var(--work);
-    }
-    .ask-first {
-      color: var(--unsettled);
-    }
-    .leave {
-      color: var(--refused);
-    }
-    span {
-      display: inline-flex;
-      gap: 0.4em;
-      align-items: center;
-    }
-  `;
+  static override styles = [
+    markStyles,
+    css`
+      .buy {
+        color: var(--fits);
+      }
+      .offer-up-to {
+        color: var(--work);
+      }
+      .ask-first {
+        color: var(--unsettled);
+      }
+      .leave {
+        color: var(--refused);
+      }
+    `,
+  ];
   declare verdict: DealVerdict;
   declare words: string | undefined;
 

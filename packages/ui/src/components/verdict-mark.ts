@@ -1,6 +1,7 @@
 import type { Verdict } from "@ferrule/core";
 import { css, html, LitElement, svg, type TemplateResult } from "lit";
 import { verdictWords } from "../words/verdict-words.ts";
+import { markStyles } from "./mark-styles.ts";
 
 /** Each verdict has a shape of its own, so that neither colour nor size has to tell them apart. */
 const shapes: Readonly<Record<Verdict, TemplateResult>> = {
@@ -13,47 +14,23 @@ const shapes: Readonly<Record<Verdict, TemplateResult>> = {
 /** A verdict by word and shape. */
 export class VerdictMark extends LitElement {
   static override properties = { verdict: {} };
-  static override styles = css`
-    :host {
-      display: inline-flex;
-      align-items: center;
-      gap: 0.4rem;
-      font-weight: 700;
-    }
-    svg {
-      width: 1.25em;
-      height: 1.25em;
-      flex: none;
-    }
-    .cut,
-    .line {
-      fill: none;
-      stroke: var(--ticket);
-      stroke-width: 2.6;
-      stroke-linecap: round;
-    }
-    .line {
-      stroke: currentColor;
-      stroke-width: 2;
-    }
-    .fits {
-      color: var(--fits);
-    }
-    .fits-with-work {
-      color: var(--work);
-    }
-    .unsettled {
-      color: var(--unsettled);
-    }
-    .does-not-fit {
-      color: var(--refused);
-    }
-    span {
-      display: inline-flex;
-      gap: 0.4rem;
-      align-items: center;
-    }
-  `;
+  static override styles = [
+    markStyles,
+    css`
+      .fits {
+        color: var(--fits);
+      }
+      .fits-with-work {
+        color: var(--work);
+      }
+      .unsettled {
+        color: var(--unsettled);
+      }
+      .does-not-fit {
+        color: var(--refused);
+      }
+    `,
+  ];
   declare verdict: Verdict;
 
   override render() {

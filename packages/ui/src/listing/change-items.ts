@@ -1,34 +1,8 @@
-import type { Doubt, Listing, ListingItem, Span } from "@ferrule/core";
-
-/** A thing of which nothing is known but that it is there. */
-const nothingKnown: ListingItem = {
-  kind: "head",
-  quantity: 1,
-  maker: null,
-  model: null,
-  modelId: null,
-  year: null,
-  clubType: null,
-  clubNumber: null,
-  loftDeg: null,
-  hand: null,
-  flex: null,
-  shaftMaterial: null,
-  shaftMassG: null,
-  length: null,
-  tip: null,
-  adapter: null,
-  adapterFamily: null,
-  cover: null,
-  wrench: null,
-  faults: [],
-  deniedFaults: [],
-  price: null,
-};
+import { type Doubt, emptyItem, type Listing, type Span } from "@ferrule/core";
 
 /** The listing with one more item, to be filled in. */
 export function withItem(listing: Listing): Listing {
-  return { ...listing, items: [...listing.items, nothingKnown] };
+  return { ...listing, items: [...listing.items, emptyItem("head")] };
 }
 
 /** The listing without one of its items; what was read of the later ones moves up with them. */

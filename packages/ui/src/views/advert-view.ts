@@ -11,6 +11,7 @@ import { hrefs } from "../route.ts";
 import { sheetApi } from "../sheet-api.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
+import { twoColumns } from "../styles/two-columns.ts";
 import { closenessWords } from "../words/deal-words.ts";
 import { fieldText } from "../words/field-words.ts";
 
@@ -20,20 +21,14 @@ export class AdvertView extends LitElement {
   static override styles = [
     baseStyles,
     formStyles,
+    twoColumns,
     css`
       #text {
         min-height: 26rem;
       }
       .two {
-        display: grid;
-        gap: 1rem;
-        grid-template-columns: minmax(0, 1fr);
-        align-items: start;
-      }
-      @media (min-width: 60rem) {
-        .two {
-          grid-template-columns: minmax(0, 3fr) minmax(0, 2fr);
-        }
+        --first: 3fr;
+        --second: 2fr;
       }
       .price {
         font-family: var(--mono);

@@ -2,15 +2,8 @@ import { css } from "lit";
 
 export const benchStyles = css`
   .two {
-    display: grid;
-    gap: 1rem;
-    grid-template-columns: minmax(0, 1fr);
-    align-items: start;
-  }
-  @media (min-width: 60rem) {
-    .two {
-      grid-template-columns: minmax(0, 6fr) minmax(0, 5fr);
-    }
+    --first: 6fr;
+    --second: 5fr;
   }
   .banner {
     display: flex;

@@ -11,6 +11,7 @@ import { tell } from "../events.ts";
 import { Fetched, failed } from "../fetched.ts";
 import { countText } from "../format/number.ts";
 import { baseStyles } from "../styles/base-styles.ts";
+import { twoColumns } from "../styles/two-columns.ts";
 import { skillGerunds } from "../words/skill-words.ts";
 import { verdictMeanings, verdictOrder, verdictWords } from "../words/verdict-words.ts";
 import { benchStyles } from "./bench-styles.ts";
@@ -22,7 +23,7 @@ const manyRows = 60;
 /** The bench: what lies on it, and what comes of it. */
 export class BenchView extends LitElement {
   static override properties = { display: {}, open: { state: true }, trouble: { state: true } };
-  static override styles = [baseStyles, clubRowStyles, benchStyles];
+  static override styles = [baseStyles, clubRowStyles, twoColumns, benchStyles];
   declare display: DisplaySettings;
   declare private open: Verdict | undefined;
   declare private trouble: string | undefined;

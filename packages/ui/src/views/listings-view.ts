@@ -14,6 +14,7 @@ import { isOneListing } from "../listing/is-one-listing.ts";
 import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
+import { twoColumns } from "../styles/two-columns.ts";
 import { tradeApi } from "../trade-api.ts";
 import { batchText } from "../words/batch-words.ts";
 import { outcomeWords } from "../words/deal-words.ts";
@@ -35,18 +36,12 @@ export class ListingsView extends LitElement {
   static override styles = [
     baseStyles,
     formStyles,
+    twoColumns,
     sightingRowStyles,
     css`
       .two {
-        display: grid;
-        gap: 1rem;
-        grid-template-columns: minmax(0, 1fr);
-        align-items: start;
-      }
-      @media (min-width: 60rem) {
-        .two {
-          grid-template-columns: minmax(0, 6fr) minmax(0, 5fr);
-        }
+        --first: 6fr;
+        --second: 5fr;
       }
       textarea {
         min-height: 11rem;

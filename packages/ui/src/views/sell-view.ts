@@ -22,6 +22,7 @@ import { noFilter, type PartFinder, partFinder } from "../search/find-parts.ts";
 import { sheetApi } from "../sheet-api.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
+import { twoColumns } from "../styles/two-columns.ts";
 import { tradeApi } from "../trade-api.ts";
 import { conditionWords } from "../words/deal-words.ts";
 import { clubTitle, partTitle } from "../words/part-title.ts";
@@ -41,18 +42,8 @@ export class SellView extends LitElement {
   static override styles = [
     baseStyles,
     formStyles,
+    twoColumns,
     css`
-      .two {
-        display: grid;
-        gap: 1rem;
-        grid-template-columns: minmax(0, 1fr);
-        align-items: start;
-      }
-      @media (min-width: 60rem) {
-        .two {
-          grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
-        }
-      }
       /* Somebody who comes with the parts chosen is here for the sale: on a phone it stands first. */
       @media (max-width: 59.99rem) {
         .known {
