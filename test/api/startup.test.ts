@@ -112,6 +112,7 @@ describe("the environment", () => {
       host: "0.0.0.0",
       dataFolder: "/bench",
       allowedHosts: ["0.0.0.0", "shed.local", "bench"],
+      dailyBackups: true,
     });
   });
 

@@ -59,6 +59,8 @@ export interface AppOptions {
   /** Milliseconds since 1970; by default this machine's. Codes for pairing end by it. */
   readonly now?: () => number;
   readonly logger?: FastifyServerOptions["logger"];
+  /** Is told what somebody who starts the server should know. */
+  readonly note?: (words: string) => void;
 }
 
 const version = "0.1.0";
@@ -66,7 +68,7 @@ const bodyLimit = 8 * 1024 * 1024;
 
 /** The whole server, ready to listen or to be asked by `inject`. Throws a `StartupProblem` when the database cannot be used. */
 export async function buildApp(options: AppOptions): Promise<App> {
-  const database = openDatabase(options.dataFolder);
+  const database = openDatabase(options.dataFolder, { note: options.note });
   const authors = openAuthors();
   const { reference, network, today = localToday, now = Date.now } = options;
   const tables: Tables = openTables(database, { author: () => authors.current() ?? here(), now });

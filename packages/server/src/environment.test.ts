@@ -11,6 +11,15 @@ it.each([
 });
 
 it.each([
+  [{}, true],
+  [{ FERRULE_BACKUPS: "1" }, true],
+  [{ FERRULE_BACKUPS: "0" }, false],
+])("makes backups every day as %j says: %j", (env, isWanted) => {
+  expect(readEnvironment(env).dailyBackups).toBe(isWanted);
+});
+
+it.each([
+  [{ FERRULE_BACKUPS: "never" }, /FERRULE_BACKUPS is "never"\. Give 0/],
   [{ FERRULE_NETWORK: "yes" }, /FERRULE_NETWORK is "yes"\. Give 1/],
   [{ FERRULE_NETWORK: "1", FERRULE_NETWORK_PORT: "70000" }, /FERRULE_NETWORK_PORT is "70000".*4311/],
 ])("says what is wrong with %j", (env, message) => {

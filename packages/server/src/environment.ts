@@ -10,13 +10,16 @@ export interface Environment {
   readonly allowedHosts: readonly string[];
   /** The port on the local network, where it is served there. */
   readonly networkPort?: number;
+  /** Whether a backup is made every day. */
+  readonly dailyBackups: boolean;
 }
 
 /**
  * The settings a start takes from its environment:
  * FERRULE_PORT (4310; 0 takes any free port), FERRULE_HOST (127.0.0.1), FERRULE_DATA (the folder of the bench's database,
  * by default `ferrule` in XDG_DATA_HOME or else in ~/.local/share), FERRULE_ALLOWED_HOSTS (names, separated by commas),
- * FERRULE_NETWORK (1 to serve other devices on the local network too, by HTTPS) and FERRULE_NETWORK_PORT (4311).
+ * FERRULE_NETWORK (1 to serve other devices on the local network too, by HTTPS), FERRULE_NETWORK_PORT (4311)
+ * and FERRULE_BACKUPS (0 to make no backups of its own accord every day).
  */
 export function readEnvironment(env: Readonly<Record<string, string | undefined>>): Environment {
   const host = env.FERRULE_HOST || "127.0.0.1";
@@ -29,6 +32,7 @@ export function readEnvironment(env: Readonly<Record<string, string | undefined>
     host,
     dataFolder: resolve(env.FERRULE_DATA || defaultDataFolder(env.XDG_DATA_HOME)),
     allowedHosts: [host, ...named],
+    dailyBackups: isBackupWanted(env.FERRULE_BACKUPS),
     ...(isNetworkWanted(env.FERRULE_NETWORK) && {
       networkPort: readPort("FERRULE_NETWORK_PORT", env.FERRULE_NETWORK_PORT, 4311),
     }),
@@ -40,6 +44,14 @@ function isNetworkWanted(text: string | undefined): boolean {
   if (text === "1") return true;
   throw new StartupProblem(
     `FERRULE_NETWORK is "${text}". Give 1 to serve other devices on the local network, or leave it out`,
+  );
+}
+
+function isBackupWanted(text: string | undefined): boolean {
+  if (text === undefined || text === "" || text === "1") return true;
+  if (text === "0") return false;
+  throw new StartupProblem(
+    `FERRULE_BACKUPS is "${text}". Give 0 to make no backup of the bench every day, or leave it out`,
   );
 }
 

@@ -3,11 +3,13 @@ import { realpathSync } from "node:fs";
 import type { AddressInfo } from "node:net";
 import { fileURLToPath } from "node:url";
 import { buildApp } from "./app.ts";
+import { localToday } from "./clock.ts";
 import { readEnvironment } from "./environment.ts";
 import { openNetwork } from "./network/network.ts";
 import { offerText } from "./pairing/offer-text.ts";
 import { readDemo, readReference } from "./reference-files.ts";
 import { listenProblem, networkProblem, StartupProblem } from "./startup-problem.ts";
+import { openDailyBackups } from "./store/daily-backups.ts";
 
 /** The same from `src` and from `dist`. */
 const checkout = fileURLToPath(new URL("../../../", import.meta.url));
@@ -24,7 +26,7 @@ export async function main(): Promise<void> {
 }
 
 async function start(): Promise<void> {
-  const { port, host, dataFolder, allowedHosts, networkPort } = readEnvironment(process.env);
+  const { port, host, dataFolder, allowedHosts, networkPort, dailyBackups } = readEnvironment(process.env);
   const network = networkPort === undefined ? undefined : await openNetwork(dataFolder);
   const app = await buildApp({
     dataFolder,
@@ -34,6 +36,7 @@ async function start(): Promise<void> {
     demo: readDemo(`${checkout}data`),
     pageFolder: `${checkout}packages/ui/dist-page`,
     logger: { level: "error" },
+    note: say,
   });
   try {
     await app.listen({ port, host });
@@ -48,14 +51,17 @@ async function start(): Promise<void> {
     throw networkProblem(error, networkPort ?? 0);
   }
   for (const signal of ["SIGTERM", "SIGINT"] as const) process.once(signal, () => void app.close());
-  process.stdout.write(
-    `Ferrule is at ${addressOf(app.server.address() as AddressInfo)} and keeps its bench in ${dataFolder}\n`,
-  );
+  say(`Ferrule is at ${addressOf(app.server.address() as AddressInfo)} and keeps its bench in ${dataFolder}`);
   for (const url of network?.urls() ?? [])
-    process.stdout.write(`Other devices find it at ${url}/ once they are paired, on the page Devices\n`);
+    say(`Other devices find it at ${url}/ once they are paired, on the page Devices`);
   // To those who look on only: what goes into a file or a log stays there.
   if (network && process.stdout.isTTY) process.stdout.write(await offerText(app, network.urls()));
+  // Once it serves, so that nobody waits for it; its timer does not hold up the end.
+  if (dailyBackups) openDailyBackups({ dataFolder, today: localToday, failed: warn }).look();
 }
+
+const say = (words: string) => void process.stdout.write(`${words}\n`);
+const warn = (words: string) => void process.stderr.write(`${words}\n`);
 
 function addressOf({ address, family, port }: AddressInfo): string {
   return `http://${family === "IPv6" ? `[${address}]` : address}:${port}/`;
