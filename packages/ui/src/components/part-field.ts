@@ -22,7 +22,7 @@ const sources = {
 
 /** One field of the part form: its label, why it matters, its control, and what the server said about it. */
 export class PartField extends LitElement {
-  static override properties = { field: {}, draft: {}, display: {}, refusals: {} };
+  static override properties = { field: {}, draft: {}, display: {}, refusals: {}, isOpen: { state: true } };
   static override styles = [
     baseStyles,
     formStyles,
@@ -42,6 +42,8 @@ export class PartField extends LitElement {
   declare draft: Draft;
   declare display: DisplaySettings;
   declare refusals: readonly Refusal[];
+  /** How sure somebody is of a reading is asked once they open it. */
+  declare private isOpen: boolean;
 
   override render() {
     const { path, why, control } = this.field;
@@ -89,13 +91,17 @@ export class PartField extends LitElement {
     const name = fieldText(path);
     const isKnown = Boolean(this.draft[`${path}:plusMinus`] || this.draft[`${path}:source`]);
     return html`<input id="control" inputmode=${this.isLength() ? "text" : "decimal"} autocomplete="off" .value=${this.draft[path] ?? ""} aria-invalid=${invalid} aria-describedby="why refused" @input=${this.#typed(path)} />
-      <details class="small" ?open=${isKnown}>
+      <details class="small" ?open=${isKnown} @toggle=${(event: Event) => (this.isOpen = (event.target as HTMLDetailsElement).open)}>
         <summary>How sure?</summary>
-        <div class="pair">
+        ${isKnown || this.isOpen ? this.renderSureness(path, name) : ""}
+      </details>`;
+  }
+
+  private renderSureness(path: FieldPath, name: string) {
+    return html`<div class="pair">
           <input placeholder="±" aria-label="${name}: plus or minus" autocomplete="off" .value=${this.draft[`${path}:plusMinus`] ?? ""} @input=${this.#typed(`${path}:plusMinus`)} />
           ${this.renderSelect(`${path}:source`, sources, false, `${name}: source`)}
-        </div>
-      </details>`;
+        </div>`;
   }
 
   private renderSelect(

@@ -1,5 +1,6 @@
 import type { Fault, Part, PartKind, Refusal } from "@ferrule/core";
 import { css, html, LitElement } from "lit";
+import { afterPaint } from "../after-paint.ts";
 import { ApiError, api } from "../api.ts";
 import type { PartField } from "../components/part-field.ts";
 import "../components/part-field.ts";
@@ -30,6 +31,7 @@ export class PartFormView extends LitElement {
     trouble: { state: true },
     saving: { state: true },
     isRestOpen: { state: true },
+    isWhole: { state: true },
   };
   static override styles = [
     baseStyles,
@@ -51,6 +53,8 @@ export class PartFormView extends LitElement {
   declare private saving: boolean;
   /** The fields that matter less are made only once somebody wants to see them. */
   declare private isRestOpen: boolean;
+  /** What matters first is shown first, the rest of the form a moment later. */
+  declare private isWhole: boolean;
   #before: Part | undefined;
   readonly #part = new Fetched(this, () => this.#load());
 
@@ -60,6 +64,7 @@ export class PartFormView extends LitElement {
     this.refusals = [];
     this.saving = false;
     this.isRestOpen = false;
+    this.isWhole = true;
   }
 
   override render() {
@@ -111,6 +116,12 @@ export class PartFormView extends LitElement {
         <p class="why">Leave out what you do not know: it becomes a question, never a guess. Lengths may be typed as 45 1/4, 45.25 or 115 cm.</p>
         <div class="grid">${first.map((field) => this.renderField(field))}</div>
       </section>
+      ${this.isWhole ? this.renderAfterFirst(kind, rest, restInUse) : ""}
+    `;
+  }
+
+  private renderAfterFirst(kind: PartKind, rest: readonly FormField[], restInUse: boolean) {
+    return html`
       <section class="ticket stack" aria-labelledby="faults"><h2 id="faults">Faults</h2>${this.renderFaults(kind)}</section>
       <details class="ticket" ?open=${restInUse} @toggle=${(event: Event) => (this.isRestOpen = (event.target as HTMLDetailsElement).open)}>
         <summary>Everything else</summary>
@@ -173,6 +184,10 @@ export class PartFormView extends LitElement {
 
   #choose(kind: PartKind): void {
     this.kind = kind;
+    this.isWhole = false;
+    afterPaint(() => {
+      this.isWhole = true;
+    });
     this.refusals = [];
     this.trouble = undefined;
     keepDraft(this.partId, { kind, draft: this.draft });

@@ -1,6 +1,7 @@
 import type { Resolution } from "@ferrule/core";
 import { css, html, LitElement, type TemplateResult } from "lit";
 import { guard } from "lit/directives/guard.js";
+import { afterPaint } from "../after-paint.ts";
 import { api, type Bench } from "../api.ts";
 import { settingsTableStyles } from "../components/settings-table.ts";
 import { emptyNote, whenReady } from "../components/state-notes.ts";
@@ -19,7 +20,7 @@ const mostTableRows = 60;
 
 /** What of the bench goes with what, as a picture and as a table. */
 export class TogetherView extends LitElement {
-  static override properties = { chosen: { state: true } };
+  static override properties = { chosen: { state: true }, listed: { state: true } };
   static override styles = [
     baseStyles,
     formStyles,
@@ -40,6 +41,8 @@ export class TogetherView extends LitElement {
     `,
   ];
   declare private chosen: string | undefined;
+  /** The kind whose lines the table has: the picture changes first. */
+  declare private listed: string | undefined;
   readonly #all = new Fetched(this, async () => {
     const [bench, answer] = await Promise.all([api.bench(), api.resolve()]);
     return {
@@ -66,7 +69,7 @@ export class TogetherView extends LitElement {
         <ferrule-together-drawing .whole=${whole} .links=${linksOfWays(whole, drawn)} .chosen=${this.chosen} @choose=${(event: CustomEvent<string>) => this.#choose(event.detail)}></ferrule-together-drawing>
         ${this.renderLeftOut(answer, whole)}
       </section>
-      <section class="ticket" aria-labelledby="table"><h2 id="table">The same as a table</h2>${this.renderTable(ways)}</section>
+      <section class="ticket" aria-labelledby="table"><h2 id="table">The same as a table</h2>${guard([whole, this.listed], () => this.renderTable(throughKind(whole, this.listed)))}</section>
       <section class="ticket" aria-labelledby="kinds"><h2 id="kinds">The kinds and their parts</h2>
         ${guard([whole], () => html`<ul class="kinds">${whole.groups.filter(({ parts }) => parts.length > 0).map((group) => this.renderKind(group))}</ul>`)}
         ${bench.parts.length === 0 ? "" : html`<p class="small soft">Sizes are rounded to five thousandths of an inch, so that what is read a little apart stands together.</p>`}
@@ -128,6 +131,9 @@ export class TogetherView extends LitElement {
 
   #choose(key: string | undefined): void {
     this.chosen = key === this.chosen ? undefined : key;
+    afterPaint(() => {
+      this.listed = this.chosen;
+    });
   }
 }
 
