@@ -10,7 +10,10 @@ import { errorTable, problemBody } from "./errors.ts";
 import { openAuthors } from "./history/authors.ts";
 import { openHistory } from "./history/history.ts";
 import { openLabelDesk } from "./labels/label-desk.ts";
+import { openLiveFeed } from "./live/live-feed.ts";
 import type { NetworkPlace } from "./network/network-place.ts";
+import { refuseBroken } from "./network/refuse-broken.ts";
+import { connectionsMost, type TimeLimits, timedServer, timeLimits } from "./network/time-limits.ts";
 import { openPairing } from "./pairing/pairing.ts";
 import { openPlanJobs } from "./plan/plan-jobs.ts";
 import { openPlans } from "./plan/plans.ts";
@@ -59,6 +62,8 @@ export interface AppOptions {
   /** Milliseconds since 1970; by default this machine's. Codes for pairing end by it. */
   readonly now?: () => number;
   readonly logger?: FastifyServerOptions["logger"];
+  /** How long requests may take to come in; by default as long as is reasonable. */
+  readonly limits?: TimeLimits;
   /** Is told what somebody who starts the server should know. */
   readonly note?: (words: string) => void;
 }
@@ -78,16 +83,21 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const app: App = Fastify({
     logger: options.logger ?? false,
     bodyLimit,
+    http: timedServer(options.limits ?? timeLimits),
+    requestTimeout: (options.limits ?? timeLimits).requestMs,
+    clientErrorHandler: refuseBroken,
     routerOptions: { maxParamLength: 1000 },
     frameworkErrors: (error, _request, reply) => {
       const stated = problemOf(error);
       // This runs outside of any route, so the reply is written without a schema.
       reply.raw.writeHead(errorTable[stated.code].status, {
         "content-type": "application/json; charset=utf-8",
+        "x-content-type-options": "nosniff",
       });
       reply.raw.end(JSON.stringify(problemBody(stated)));
     },
   }).withTypeProvider<ZodTypeProvider>();
+  app.server.maxConnections = connectionsMost;
   const threads = openThreadPool();
   addJsonBody(app);
   addValidation(app);
@@ -128,7 +138,14 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const settingsDesk = openSettingsDesk(tables, costs, reference.regions ?? []);
   const context = { bench, answers, settings, costs, models, trade, today, reference, version };
   const history = openHistory(tables, costs);
-  const atHome = { pairing, network, snapshotStamp, history, ownName: tables.ownName };
+  const atHome = {
+    pairing,
+    network,
+    snapshotStamp,
+    history,
+    liveFeed: openLiveFeed(tables),
+    ownName: tables.ownName,
+  };
   addRoutes(app, {
     ...context,
     judgements,

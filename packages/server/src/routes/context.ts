@@ -6,6 +6,7 @@ import type { Answers } from "../bench/answers.ts";
 import type { Bench } from "../bench/bench.ts";
 import type { History } from "../history/history.ts";
 import type { LabelDesk } from "../labels/label-desk.ts";
+import type { LiveFeed } from "../live/live-feed.ts";
 import type { NetworkPlace } from "../network/network-place.ts";
 import type { Pairing } from "../pairing/pairing.ts";
 import type { PlanJobs } from "../plan/plan-jobs.ts";
@@ -50,6 +51,7 @@ export interface RouteContext {
   readonly labelDesk: LabelDesk;
   readonly settingsDesk: SettingsDesk;
   readonly history: History;
+  readonly liveFeed: LiveFeed;
   /** What this machine is called in the history. */
   readonly ownName: OwnNameTable;
   readonly pairing: Pairing;

@@ -10,6 +10,7 @@ import { addCosts } from "./costs.ts";
 import { addDevices } from "./devices.ts";
 import { addDimensions } from "./dimensions.ts";
 import { addEstimate } from "./estimate.ts";
+import { addEvents } from "./events.ts";
 import { addEvidence } from "./evidence.ts";
 import { addExports } from "./exports.ts";
 import { addGoal } from "./goal.ts";
@@ -71,6 +72,7 @@ export function addRoutes(app: App, context: RouteContext): void {
     addCosts,
     addSettings,
     addHistory,
+    addEvents,
     addSnapshot,
     addDevices,
     addTrust,
