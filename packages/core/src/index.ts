@@ -46,7 +46,14 @@ export {
   tune,
 } from "./measure/tune.ts";
 export { mergePatch } from "./merge-patch.ts";
-export { convertMinor, minorDigits, percentOfMinor, roundMinor, splitMinor } from "./money.ts";
+export {
+  amountMinorMost,
+  convertMinor,
+  minorDigits,
+  percentOfMinor,
+  roundMinor,
+  splitMinor,
+} from "./money.ts";
 export { type Claim, claimSchema } from "./parts/claim.ts";
 export { type Fault, faultNames } from "./parts/fault.ts";
 export { type FieldMeaning, type FieldPath, fields } from "./parts/fields.ts";

@@ -12,6 +12,13 @@ describe("roundMinor", () => {
     [0.145 * 100, 15],
   ])("rounds %d to %d, half away from zero", (amount, rounded) => expect(roundMinor(amount)).toBe(rounded));
 
+  // Derived: 2^53 / 10^12 is 9007, so that many of the largest amounts still add up exactly.
+  it.each([
+    [1e12, 1e12],
+    [1e12 + 1, 1e12],
+    [-1e300, -1e12],
+  ])("makes %d no more than %d", (amount, rounded) => expect(roundMinor(amount)).toBe(rounded));
+
   it("throws at what is no number", () => expect(() => roundMinor(Number.NaN)).toThrow(RangeError));
 });
 

@@ -19,13 +19,19 @@ export function minorDigits(currency: string): number {
   return minorDigitsOfOthers[currency] ?? 2;
 }
 
-/** Rounds to whole minor units, half away from zero. Throws when given no finite number, which is our bug. */
+/** No amount is larger than this, either way, so that thousands of them still add up exactly (2^53 is about 9 × 10^15). */
+export const amountMinorMost = 1_000_000_000_000;
+
+/**
+ * Rounds to whole minor units, half away from zero; more than `amountMinorMost` counts as that much. Throws when given no
+ * finite number, which is our bug.
+ */
 export function roundMinor(amount: number): number {
   if (!Number.isFinite(amount)) throw new RangeError(`an amount of money has to be a number, got ${amount}`);
   // A value that is a half but for the last bits of a product (0.145 × 100) counts as a half.
   const size = Math.abs(amount);
   const rounded = Math.floor(size + 0.5 + size * 4 * Number.EPSILON);
-  return rounded === 0 ? 0 : Math.sign(amount) * rounded;
+  return rounded === 0 ? 0 : Math.sign(amount) * Math.min(rounded, amountMinorMost);
 }
 
 /** A percentage of whole minor units, rounded once. */

@@ -59,6 +59,8 @@ export const errorTable = {
     status: 415,
     message: "The body has to be sent as application/json",
   },
+  "headers-too-large": { status: 431, message: "The headers of the request are larger than 16 KB" },
+  "too-slow": { status: 408, message: "The request took too long to come in" },
   "too-many": {
     status: 429,
     message: "Too many requests in a short time; wait a minute",

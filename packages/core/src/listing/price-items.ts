@@ -1,3 +1,4 @@
+import { roundMinor } from "../money.ts";
 import type { Money } from "../parts/part.ts";
 import { type ItemDraft, itemsAbout } from "./item-draft.ts";
 import type { MoneyFound } from "./read-money.ts";
@@ -57,7 +58,7 @@ function sumOf(
     ([place, { money, at }]) =>
       money.amountMinor * (at.role === "each" ? (items[place]?.quantity?.value ?? 1) : 1),
   );
-  return { amountMinor: amounts.reduce((total, amount) => total + amount, 0), currency };
+  return { amountMinor: roundMinor(amounts.reduce((total, amount) => total + amount, 0)), currency };
 }
 
 /** Only what is the price of one: "ten grips £15" prices the ten. */

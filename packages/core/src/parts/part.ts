@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { amountMinorMost } from "../money.ts";
 import { faultSchema } from "./fault.ts";
 import { readingSchema } from "./reading.ts";
 
@@ -13,9 +14,15 @@ export const flexes = ["ladies", "senior", "regular", "regular-plus", "stiff", "
 export const flexSchema = z.enum(flexes);
 export type Flex = z.infer<typeof flexSchema>;
 
+const amountExpected = `whole minor units, from -${amountMinorMost} to ${amountMinorMost}`;
+
 /** Whole minor units of one currency; never a float. */
 export const moneySchema = z.strictObject({
-  amountMinor: z.number().int(),
+  amountMinor: z
+    .number({ error: amountExpected })
+    .int({ error: amountExpected })
+    .min(-amountMinorMost, { error: amountExpected })
+    .max(amountMinorMost, { error: amountExpected }),
   currency: z.string().regex(/^[A-Z]{3}$/, "an ISO 4217 code such as EUR"),
 });
 

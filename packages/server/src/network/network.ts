@@ -6,6 +6,8 @@ import { readyCertificate } from "./certificate.ts";
 import { type LanNames, lanNames } from "./lan-names.ts";
 import { nearAddresses } from "./near-addresses.ts";
 import type { NetworkPlace } from "./network-place.ts";
+import { refuseBroken } from "./refuse-broken.ts";
+import { connectionsMost, timedServer, timeLimits } from "./time-limits.ts";
 
 /** The server's place on the local network, and the way to start there. */
 export interface Network extends NetworkPlace {
@@ -42,7 +44,10 @@ export async function openNetwork(
     certificate: () => certificate,
     listen: async (app, wanted) => {
       await app.ready();
-      const server = createServer({ key: certificate.key, cert: certificate.cert }, app.routing);
+      const { key, cert } = certificate;
+      const server = createServer({ key, cert, ...timedServer(timeLimits) }, app.routing);
+      server.maxConnections = connectionsMost;
+      server.on("clientError", refuseBroken);
       server.on("connection", (socket) => {
         if (!nearAddresses(known.subnets)((socket as Socket).remoteAddress ?? "")) socket.destroy();
       });

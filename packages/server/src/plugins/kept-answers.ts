@@ -1,4 +1,5 @@
-import type { FastifyInstance } from "fastify";
+import { createHash } from "node:crypto";
+import type { FastifyInstance, FastifyRequest } from "fastify";
 import { ProblemError } from "../errors.ts";
 import type { KeptAnswersTable } from "../store/kept-answers.ts";
 
@@ -9,6 +10,7 @@ const dayMs = 86_400_000;
 /**
  * Does what comes with a key once: sent again, because the answer was lost on the way, it gets the answer that was given
  * (after the IETF draft "The Idempotency-Key HTTP Header Field"). Answers that may be another next time are not kept.
+ * A key stands for one request: with another method, address or body it is refused.
  */
 export function addKeptAnswers(app: FastifyInstance, answers: KeptAnswersTable, today: () => string): void {
   const underWay = new Set<string>();
@@ -16,13 +18,14 @@ export function addKeptAnswers(app: FastifyInstance, answers: KeptAnswersTable, 
     const key = keyOf(request.method, request.headers[keyHeader]);
     if (key === undefined) return;
     const kept = answers.get(key);
+    if (kept && !kept.body.startsWith(printOf(request))) throw new ProblemError(usedBefore);
     if (kept)
       return reply
         .code(kept.status)
         .header("idempotency-replayed", "true")
         .serializer((body: string) => body)
         .type("application/json; charset=utf-8")
-        .send(kept.body);
+        .send(kept.body.slice(printLength));
     if (underWay.has(key)) throw new ProblemError({ code: "still-at-it" });
     underWay.add(key);
     reply.raw.once("close", () => underWay.delete(key));
@@ -31,9 +34,29 @@ export function addKeptAnswers(app: FastifyInstance, answers: KeptAnswersTable, 
     const key = request.headers[keyHeader];
     if (typeof key !== "string" || !underWay.has(key)) return;
     if (reply.statusCode >= 300 || typeof body !== "string") return;
-    answers.put(key, { status: reply.statusCode, body }, today());
+    answers.put(key, { status: reply.statusCode, body: printOf(request) + body }, today());
     answers.forgetBefore(new Date(Date.parse(today()) - keptDays * dayMs).toISOString().slice(0, 10));
   });
+}
+
+const usedBefore = {
+  code: "bad-request",
+  refusals: [
+    {
+      field: "Idempotency-Key",
+      got: "a key that came with another request",
+      expected: "a new key for every request",
+    },
+  ],
+} as const;
+
+const printLength = 64;
+
+/** SHA-256 of what is asked, in hexadecimal. */
+function printOf({ method, url, body }: FastifyRequest): string {
+  return createHash("sha256")
+    .update(JSON.stringify([method, url, body ?? null]))
+    .digest("hex");
 }
 
 function keyOf(method: string, header: string | readonly string[] | undefined): string | undefined {

@@ -1,7 +1,6 @@
 import type { BooksLine, BooksSummary, OutcomeTrust } from "@ferrule/core";
 import { z } from "zod";
-
-const minor = z.number().int();
+import { wholeMinorSchema as minor } from "./money.ts";
 
 const line = {
   inMinor: minor,
