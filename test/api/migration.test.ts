@@ -1,7 +1,11 @@
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
+import { checkBackup } from "../../packages/server/src/store/backup.ts";
+import { closeDatabase, openDatabase } from "../../packages/server/src/store/database.ts";
 import { latestSchema } from "../../packages/server/src/store/migrations.ts";
 import { openSqlite } from "../../packages/server/src/store/sqlite.ts";
+import { makeOlderBench, olderSchemas, rowsIn, rowsOf } from "../durability/older-bench.test-kit.ts";
 import { ask, bondedShaft, looseParts, temporaryFolder, testApp } from "./server.test-kit.ts";
 import { model } from "./trade.test-kit.ts";
 
@@ -72,4 +76,97 @@ it("brings it up to date once, and keeps what is then added", async () => {
   const second = await testApp({ dataFolder });
   expect((await ask(second, "GET", "/api/catalogue")).body.models).toEqual([model]);
   expect((await ask(second, "GET", "/api/costs")).body.perKmMinor).toBe(31);
+});
+
+/** A bench of an older version in a folder of its own. */
+function olderBench(schema: number) {
+  const folder = temporaryFolder();
+  makeOlderBench(folder, schema);
+  return { folder, file: join(folder, "bench.sqlite"), backups: join(folder, "backups") };
+}
+
+describe("a bench of an older version", () => {
+  it("is there for every version that there has been", () => {
+    expect(olderSchemas).toEqual(Array.from({ length: latestSchema - 1 }, (_, at) => at + 1));
+  });
+
+  it.each(olderSchemas)("of schema %i is brought up to date with every row as it was", (schema) => {
+    const { folder, file } = olderBench(schema);
+    closeDatabase(openDatabase(folder));
+    expect(rowsIn(file, schema)).toEqual(rowsOf(schema));
+    expect(checkBackup(file)).toMatchObject({ ok: true, value: { schema: latestSchema } });
+  });
+
+  it.each(olderSchemas)(
+    "of schema %i is told by the server as it was, and can be changed and undone",
+    async (schema) => {
+      const { folder } = olderBench(schema);
+      const app = await testApp({ dataFolder: folder });
+      const rows = rowsOf(schema);
+      const bodies = (table: string) => (rows[table] ?? []).map(({ body }) => JSON.parse(body as string));
+      const get = async (url: string) => (await ask(app, "GET", url)).body;
+      const { parts, joints, claims, goal } = await get("/api/bench");
+      expect({ parts, joints, claims, goal }).toEqual({
+        parts: bodies("parts"),
+        joints: bodies("joints"),
+        claims: bodies("claims"),
+        goal: { skill: "bond" },
+      });
+      expect((await get("/api/catalogue")).models).toEqual(bodies("catalogue"));
+      expect((await get("/api/evidence")).evidence).toEqual(bodies("evidence"));
+      expect((await get("/api/sightings")).sightings).toEqual(bodies("sightings"));
+      expect((await get("/api/books")).entries).toEqual(bodies("books"));
+      expect((await get("/api/measurements")).measurements).toEqual(bodies("measurements"));
+      expect((await ask(app, "POST", "/api/bench/undo")).body.restored.parts).toEqual([looseParts.grip]);
+      expect((await ask(app, "DELETE", "/api/bench/parts/h1")).status).toBe(200);
+      expect((await ask(app, "POST", "/api/bench/undo")).body.restored.parts).toEqual([looseParts.head]);
+    },
+  );
+
+  it.each(olderSchemas)("of schema %i is kept in a backup first, and whoever starts is told", (schema) => {
+    const { folder, backups } = olderBench(schema);
+    const told: string[] = [];
+    closeDatabase(openDatabase(folder, { note: (words) => told.push(words) }));
+    const names = readdirSync(backups);
+    expect(names).toEqual([expect.stringMatching(/^\d{4}-\d\d-\d\d-before-schema-\d+\.sqlite$/)]);
+    const backup = join(backups, names[0] as string);
+    expect(checkBackup(backup)).toMatchObject({ ok: true, value: { schema } });
+    expect(rowsIn(backup, schema)).toEqual(rowsOf(schema));
+    expect(told).toEqual([expect.stringContaining(`schema ${schema} to ${latestSchema}`)]);
+    expect(told[0]).toContain(backup);
+  });
+
+  it("is kept once: the next start makes no other backup and says nothing", () => {
+    const { folder, backups } = olderBench(1);
+    closeDatabase(openDatabase(folder));
+    const told: string[] = [];
+    closeDatabase(openDatabase(folder, { note: (words) => told.push(words) }));
+    expect(readdirSync(backups)).toHaveLength(1);
+    expect(told).toEqual([]);
+  });
+
+  it("is kept under another name where a backup of that day is there already", () => {
+    const { folder, backups } = olderBench(2);
+    closeDatabase(openDatabase(folder));
+    for (const end of ["", "-wal", "-shm"]) rmSync(join(folder, `bench.sqlite${end}`), { force: true });
+    makeOlderBench(folder, 3);
+    closeDatabase(openDatabase(folder));
+    const schemas = readdirSync(backups).map((name) => checkBackup(join(backups, name)));
+    expect(schemas).toMatchObject([{ value: { schema: 3 } }, { value: { schema: 2 } }]);
+  });
+
+  it("is left as it is where no backup can be made, and the start says so", () => {
+    const { folder, file, backups } = olderBench(3);
+    writeFileSync(backups, "a file in the way");
+    const before = readFileSync(file);
+    expect(() => openDatabase(folder)).toThrow(
+      /schema 3, this one writes \d+\), and no backup of it could be made in .*backups.*left as it is.*Make room/,
+    );
+    expect(readFileSync(file)).toEqual(before);
+    expect(rowsIn(file, 3)).toEqual(rowsOf(3));
+    rmSync(backups);
+    mkdirSync(backups);
+    closeDatabase(openDatabase(folder));
+    expect(readdirSync(backups)).toHaveLength(1);
+  });
 });
