@@ -39,7 +39,8 @@ export function isInUse(error: unknown): boolean {
 /** Why the database of a folder cannot be opened, with a way out; what we did not foresee is returned as it is. */
 export function openProblem(error: unknown, file: string, folder: string): unknown {
   if (error instanceof StartupProblem) return error;
-  const { message } = error as Error;
+  // SQLite takes several lines for what it finds.
+  const message = (error as Error).message.replace(/\s+/g, " ");
   if (isDamage(error))
     return new StartupProblem(
       `The bench's database ${file} is damaged (${message}). It has been left as it is. ${wayBack(folder)}`,
