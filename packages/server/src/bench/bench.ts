@@ -13,6 +13,7 @@ import { done, type Outcome, problem } from "../errors.ts";
 import { type Lists, listNames } from "../store/lists.ts";
 import type { Tables } from "../store/tables.ts";
 import { type BenchContents, type Example, emptyContents } from "./bench-contents.ts";
+import { type BenchText, benchText } from "./bench-text.ts";
 import { clearBench } from "./clear-bench.ts";
 import { isUntouched } from "./is-untouched.ts";
 import {
@@ -50,6 +51,8 @@ export interface Bench {
   /** Wants nothing in particular any more; undo brings the goal back. */
   deleteGoal(): Removed;
   view(): BenchView;
+  /** The same as it is sent. */
+  text(): BenchText;
   /** Differs after every change of parts, joints or claims. */
   stamp(): string;
   undo(): Outcome<Restored>;
@@ -84,6 +87,7 @@ export function openBench(tables: Tables, rates: () => Rates, example: Example =
     },
     deleteGoal: () => tables.together(() => deleteGoal(tables), { what: "goal-deleted" }),
     view: () => viewOf(tables),
+    text: benchText(tables),
     stamp: () => tables.stampOf(tables.parts, tables.joints, tables.claims),
     undo: () => undoDelete(tables, example),
     startOwn: () => tables.together(() => startOwn(tables), { what: "own-bench-started" }),

@@ -2,7 +2,7 @@ import { createPrivateKey, X509Certificate } from "node:crypto";
 import { chmodSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { isIP } from "node:net";
 import { join } from "node:path";
-import { generate } from "selfsigned";
+import type { generate as Generate } from "selfsigned";
 
 /** A certificate and its key, as PEM. */
 interface Signed {
@@ -98,10 +98,13 @@ function isSignedBy({ cert }: Signed, authority: Signed): boolean {
   return certificate.checkIssued(issuer) && certificate.verify(issuer.publicKey);
 }
 
+/** Loaded when a certificate has to be made, which is once a year at most: it takes longer to load than all else of a start but the core. */
+const generated: typeof Generate = async (...given) => (await import("selfsigned")).generate(...given);
+
 async function makeAuthority(now: Date): Promise<Signed> {
   // The time keeps a later authority from having the name of an earlier one.
   const name = `Ferrule of ${now.toISOString().slice(0, 19)}Z`;
-  const made = await generate([{ name: "commonName", value: name }], {
+  const made = await generated([{ name: "commonName", value: name }], {
     ...keys,
     ...period(now, authorityDays),
     extensions: [
@@ -116,7 +119,7 @@ async function makeServer(authority: Signed, names: readonly string[], now: Date
   const altNames = names.map((name) =>
     isIP(name) ? ({ type: 7, ip: name } as const) : ({ type: 2, value: name } as const),
   );
-  const made = await generate([{ name: "commonName", value: "Ferrule" }], {
+  const made = await generated([{ name: "commonName", value: "Ferrule" }], {
     ...keys,
     ...period(now, serverDays),
     ca: { key: authority.key, cert: authority.cert },

@@ -9,6 +9,8 @@ export interface Placed<T> {
 /** A table of whole things, each kept as JSON under its id, in the order of their places. */
 export interface DocumentTable<T extends { id?: string }> {
   all(): Placed<T>[];
+  /** Everything as the JSON that it is kept as. */
+  texts(): string[];
   get(id: string): Placed<T> | undefined;
   /** The id of what stands at a place. */
   idAt(place: number): string | undefined;
@@ -37,6 +39,7 @@ export function documentTable<T extends { id?: string }>(
     | "clearances",
 ): DocumentTable<T> {
   const all = database.prepare(`SELECT place, body FROM ${name} ORDER BY place`);
+  const texts = database.prepare(`SELECT body FROM ${name} ORDER BY place`);
   const one = database.prepare(`SELECT place, body FROM ${name} WHERE id = ?`);
   const idAt = database.prepare(`SELECT id FROM ${name} WHERE place = ?`);
   const insert = database.prepare(`INSERT INTO ${name} (place, id, body) VALUES (?, ?, ?)`);
@@ -54,6 +57,7 @@ export function documentTable<T extends { id?: string }>(
   };
   return {
     all: () => all.all().map(placed),
+    texts: () => (texts.all() as unknown as { body: string }[]).map(({ body }) => body),
     get: (id) => {
       const row = one.get(id);
       return row === undefined ? undefined : placed(row);
