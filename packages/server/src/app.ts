@@ -62,6 +62,8 @@ export interface AppOptions {
   /** Milliseconds since 1970; by default this machine's. Codes for pairing end by it. */
   readonly now?: () => number;
   readonly logger?: FastifyServerOptions["logger"];
+  /** How much this machine may ask for in a minute; by default plenty for the pages of one. */
+  readonly requestsPerMinute?: number | undefined;
   /** How long requests may take to come in; by default as long as is reasonable. */
   readonly limits?: TimeLimits;
   /** Is told what somebody who starts the server should know. */
@@ -105,7 +107,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const pairing = openPairing(tables.devices, { now, today });
   addOwnHost(app, options.allowedHosts ?? [], network?.names);
   await addSecurityHeaders(app);
-  await addRateLimit(app);
+  await addRateLimit(app, options.requestsPerMinute);
   addPairedDevices(app, pairing);
   addKeptAnswers(app, tables.keptAnswers, today);
   addAuthor(app, authors, pairing, here);

@@ -19,6 +19,15 @@ it.each([
 });
 
 it.each([
+  [{}, undefined],
+  [{ FERRULE_REQUESTS_PER_MINUTE: "60000" }, 60000],
+])("lets this machine ask as %j says: %j times a minute", (env, count) => {
+  expect(readEnvironment(env).requestsPerMinute).toBe(count);
+});
+
+it.each([
+  [{ FERRULE_REQUESTS_PER_MINUTE: "0" }, /FERRULE_REQUESTS_PER_MINUTE is "0"\. Give a whole number from 1/],
+  [{ FERRULE_REQUESTS_PER_MINUTE: "many" }, /FERRULE_REQUESTS_PER_MINUTE is "many"/],
   [{ FERRULE_BACKUPS: "never" }, /FERRULE_BACKUPS is "never"\. Give 0/],
   [{ FERRULE_NETWORK: "yes" }, /FERRULE_NETWORK is "yes"\. Give 1/],
   [{ FERRULE_NETWORK: "1", FERRULE_NETWORK_PORT: "70000" }, /FERRULE_NETWORK_PORT is "70000".*4311/],

@@ -26,11 +26,13 @@ export async function main(): Promise<void> {
 }
 
 async function start(): Promise<void> {
-  const { port, host, dataFolder, allowedHosts, networkPort, dailyBackups } = readEnvironment(process.env);
+  const environment = readEnvironment(process.env);
+  const { port, host, dataFolder, allowedHosts, networkPort, dailyBackups, requestsPerMinute } = environment;
   const network = networkPort === undefined ? undefined : await openNetwork(dataFolder);
   const app = await buildApp({
     dataFolder,
     allowedHosts,
+    requestsPerMinute,
     network,
     reference: readReference(`${checkout}data`),
     demo: readDemo(`${checkout}data`),
