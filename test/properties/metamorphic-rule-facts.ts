@@ -206,7 +206,7 @@ export const ruleFacts: Readonly<Record<string, readonly RuleFacts[]>> = {
   "head-volume-within-rules": [
     {
       values: {
-        "head.clubType": types,
+        "head.clubType": ["driver", "fairway", "hybrid"],
         "head.volumeCm3": [440, measured(465), 471, measured(490), measured(500), measured(520)],
       },
       presumes: ["head.volumeCm3"],

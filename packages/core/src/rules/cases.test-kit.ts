@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Outcome } from "../findings/outcome.ts";
 import type { Verdict } from "../findings/verdict.ts";
 import type { Claim } from "../parts/claim.ts";
-import type { FactValue, Rule, Teller } from "./rule.ts";
+import type { FactValue, Role, Rule, Teller } from "./rule.ts";
 
 /** One row of a rule's table: facts by the rule's short names, and what has to come of them. */
 export interface Case<Code extends string> {
@@ -18,11 +18,18 @@ export interface Case<Code extends string> {
   readonly says?: RegExp;
   readonly because?: readonly string[];
   readonly steps?: readonly string[];
+  /** Figures of the outcome and of its steps, to a ten-thousandth. */
+  readonly figures?: Readonly<Record<string, number>>;
 }
+
+const roles: readonly Role[] = ["head", "adapter", "holder", "shaft", "grip"];
 
 /** A teller whose names are the roles and whose numbers are written out to a ten-thousandth. */
 export const testTeller: Teller = {
-  part: (role) => `the ${role}`,
+  part: (role) => {
+    if (!roles.includes(role)) throw new Error(`no part plays the role "${role}"`);
+    return `the ${role}`;
+  },
   inches: (valueIn) => `${trimmed(valueIn)} in`,
   grams: (valueG) => `${trimmed(valueG)} g`,
   degrees: (valueDeg) => `${trimmed(valueDeg)} deg`,
@@ -67,6 +74,7 @@ export function cases<Code extends string>(rule: Rule<Code>, rows: readonly Case
       if (row.ask !== undefined) expect(outcome.ask).toBe(row.ask);
       if (row.because) expect([...(outcome.because ?? [])].sort()).toEqual([...row.because].sort());
       if (row.steps) expect((outcome.steps ?? []).map(({ step }) => step)).toEqual(row.steps);
+      expect(figuresOf(outcome)).toMatchObject(rounded(row.figures ?? {}));
       if (row.says) expect(wordsOf(rule, outcome)).toMatch(row.says);
       expectHonest(rule, outcome);
       if (outcome.verdict === "does-not-fit") expectSmallestProof(rule, row, outcome.because ?? []);
@@ -84,6 +92,23 @@ export function cases<Code extends string>(rule: Rule<Code>, rows: readonly Case
   });
 }
 
+/** The figures of an outcome and of its steps; a step's own stand under its code and their name. */
+function figuresOf(outcome: Outcome): Readonly<Record<string, unknown>> {
+  const ofSteps = (outcome.steps ?? []).map(({ step, data = {} }) =>
+    Object.fromEntries(Object.entries(data).map(([name, value]) => [`${step}.${name}`, value])),
+  );
+  return rounded(Object.assign({}, outcome.data, ...ofSteps));
+}
+
+function rounded(figures: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
+  return Object.fromEntries(
+    Object.entries(figures).map(([name, value]) => [
+      name,
+      typeof value === "number" ? Number(value.toFixed(4)) : value,
+    ]),
+  );
+}
+
 function asFact<Code extends string>(rule: Rule<Code>, name: string, value: unknown): unknown {
   const path = { ...rule.needs, ...rule.uses }[name];
   if (path === undefined) throw new Error(`${rule.id} reads no fact called ${name}`);
@@ -94,6 +119,10 @@ function asFact<Code extends string>(rule: Rule<Code>, name: string, value: unkn
 function expectHonest<Code extends string>(rule: Rule<Code>, outcome: Outcome<Code>): void {
   const words = wordsOf(rule, outcome);
   expect(words).not.toMatch(/undefined|NaN|\[object/);
+  const { code, data = {} } = outcome;
+  if (code !== undefined) expect(rule.say[code](data, testTeller)).toMatch(/\w+ \w+ \w+/);
+  const hint = code === undefined ? undefined : rule.hint?.[code];
+  if (hint) expect(hint(data, testTeller)).toMatch(/\w+ \w+/);
   if (outcome.verdict === "unsettled") expect(rule.ask[outcome.ask ?? ""]).toBeTruthy();
   if (outcome.verdict === "fits-with-work") expect(outcome.steps?.length).toBeGreaterThan(0);
 }

@@ -101,4 +101,18 @@ cases(gripCoreSuitsButt, [
     ask: "coreDiameterIn",
     says: /core size\?/,
   },
+  {
+    title: "says by how much a core is too large, and a smaller gap is built up in how many layers",
+    facts: { buttDiameterIn: 0.58, coreDiameterIn: 0.58 + buildUpMaxIn + 0.001 },
+    verdict: "does-not-fit",
+    code: "core-too-large",
+    figures: { underIn: buildUpMaxIn + 0.001 },
+  },
+  {
+    title: "a gap is built up in whole layers",
+    facts: { buttDiameterIn: 0.58, coreDiameterIn: 0.6 },
+    verdict: "fits-with-work",
+    code: "build-up",
+    figures: { underIn: 0.02, wraps: 2, "build-up-tape.wraps": 2 },
+  },
 ]);

@@ -3,6 +3,9 @@ import { headSizeWithinRules } from "./head-size-within-rules.ts";
 
 const stated = (value: number) => ({ value, plusMinus: 0.06, source: "stated" });
 
+/** A reading that cannot be off, so that a sum of readings can stand on a bound. */
+const exact = (value: number) => ({ value, plusMinus: 0, source: "measured" });
+
 // USGA Equipment Rules Part 2 s.4b(i): heel to toe at most 5 in and more than face to back, sole to crown at most 2.8 in.
 cases(headSizeWithinRules, [
   {
@@ -84,4 +87,11 @@ cases(headSizeWithinRules, [
   },
   { title: "does not limit an iron", facts: { clubType: "iron", soleToCrownIn: 3 }, verdict: "fits" },
   { title: "has nothing to say where nothing is measured", facts: { clubType: "driver" }, verdict: "fits" },
+  {
+    title: "refuses a driver that is just as deep as it is wide",
+    facts: { clubType: "driver", heelToToeIn: exact(4), faceToBackIn: exact(4) },
+    verdict: "does-not-fit",
+    code: "deeper-than-wide",
+    because: ["heelToToeIn", "faceToBackIn", "clubType"],
+  },
 ]);

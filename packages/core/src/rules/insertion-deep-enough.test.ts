@@ -82,4 +82,10 @@ cases(insertionDeepEnough, [
     ask: "depthIn",
     says: /How deep does the bore take the shaft\?/,
   },
+  {
+    title: "a depth of exactly the floor is enough, though less than is usual",
+    facts: { depthIn: { value: floorIn, plusMinus: 0, source: "measured" }, clubType: "iron" },
+    verdict: "fits",
+    code: "shallower-than-usual",
+  },
 ]);

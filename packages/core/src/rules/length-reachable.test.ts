@@ -1,10 +1,14 @@
+import { buttExtensionMaxIn } from "../measure/uncut-length.ts";
 import { cases } from "./cases.test-kit.ts";
-import { lengthReachable } from "./length-reachable.ts";
+import { lengthReachable, lengthToleranceIn } from "./length-reachable.ts";
 
 /** Uncut, this makes a club of 45.125 in. */
 const shaft = { aloneLengthIn: 44, bbgmIn: 1, capThicknessIn: 0.125, basis: "shaft-alone" };
 const vague = (value: number, plusMinus: number) => ({ value, plusMinus, source: "stated" });
 const typical = (value: number, plusMinus: number) => ({ value, plusMinus, source: "typical" });
+
+/** A reading that cannot be off, so that a sum of readings can stand on a bound. */
+const exact = (value: number) => ({ value, plusMinus: 0, source: "measured" });
 
 // Cut length = playing length - bottom of bore - cap: tutelman.com/golf/design/flex4.php. The tolerance of 1/16 in is
 // common practice and the extension of 2 in at most our own default, both without a source, so these rows hold the rule to its own numbers.
@@ -140,4 +144,31 @@ cases(lengthReachable, [
     ask: "capThicknessIn",
   },
   { title: "has nothing to say where no length is wanted", facts: {}, verdict: "fits" },
+  {
+    title: "lengthens by just the most that an extension and the tolerance bridge",
+    facts: {
+      aloneLengthIn: exact(40),
+      bbgmIn: exact(1),
+      capThicknessIn: exact(0.125),
+      basis: "shaft-alone",
+      targetIn: 41.125 + buttExtensionMaxIn + lengthToleranceIn,
+    },
+    verdict: "fits-with-work",
+    code: "lengthened",
+    figures: { extensionIn: 2.0625, "butt-extension.extensionIn": 2.0625 },
+  },
+  {
+    title: "asks for the basis that nobody has stated where a vague length may be too short",
+    facts: { aloneLengthIn: vague(43, 0.5), bbgmIn: 1, capThicknessIn: 0.125, targetIn: 46 },
+    verdict: "unsettled",
+    code: "maybe-too-short",
+    ask: "basis",
+  },
+  {
+    title: "says by how much the butt is cut",
+    facts: { ...shaft, targetIn: 43 },
+    verdict: "fits-with-work",
+    code: "cut-down",
+    figures: { targetIn: 43, trimIn: 2.125, "butt-trim.trimIn": 2.125 },
+  },
 ]);

@@ -5,6 +5,9 @@ import { lengthWithinLocalRule, localRuleLengthMaxIn } from "./length-within-loc
 const ends = { bbgmIn: 1, capThicknessIn: 0.125 };
 const on = { localRule46: true };
 
+/** A reading that cannot be off, so that a sum of readings can stand on a bound. */
+const exact = (value: number) => ({ value, plusMinus: 0, source: "measured" });
+
 // Model Local Rule G-10 (announced 12 October 2021): 46 in, putters exempt. Slack of 1/12 in: tutelman.com/golf/measure/ruler.php.
 cases(lengthWithinLocalRule, [
   {
@@ -145,5 +148,31 @@ cases(lengthWithinLocalRule, [
     verdict: "unsettled",
     code: "length-unknown",
     ask: "capThicknessIn",
+  },
+  {
+    title: "leaves a wanted length over 46 in by just as much as the methods differ to a measurement",
+    facts: { ...on, clubType: "driver", targetIn: localRuleLengthMaxIn + rulesMethodSlackIn },
+    verdict: "unsettled",
+    code: "target-just-over-limit",
+    ask: "targetIn",
+  },
+  {
+    title: "wants an uncut club as near under 46 in as the methods differ measured",
+    facts: {
+      ...on,
+      clubType: "driver",
+      aloneLengthIn: exact(localRuleLengthMaxIn - rulesMethodSlackIn),
+      bbgmIn: exact(0),
+      capThicknessIn: exact(0),
+    },
+    verdict: "fits",
+    code: "length-near-limit",
+  },
+  {
+    title: "says by how much an uncut club is cut",
+    facts: { ...on, clubType: "driver", aloneLengthIn: 46, ...ends },
+    verdict: "fits-with-work",
+    code: "cut-to-local-rule",
+    figures: { lengthIn: 47.125, trimIn: 1.125, "butt-trim.trimIn": 1.125 },
   },
 ]);

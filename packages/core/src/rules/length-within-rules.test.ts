@@ -1,9 +1,18 @@
-import { rulesMethodSlackIn } from "../measure/uncut-length.ts";
+import { buttExtensionMaxIn, rulesMethodSlackIn } from "../measure/uncut-length.ts";
 import { cases } from "./cases.test-kit.ts";
 import { clubLengthMaxIn, clubLengthMinIn, lengthWithinRules } from "./length-within-rules.ts";
 
 const typicalIn = (value: number, plusMinus: number) => ({ value, plusMinus, source: "typical" });
 const ends = { bbgmIn: 1, capThicknessIn: 0.125 };
+
+/** A reading that cannot be off, so that a sum of readings can stand on a bound. */
+const exact = (value: number) => ({ value, plusMinus: 0, source: "measured" });
+const uncut = (lengthIn: number) => ({
+  aloneLengthIn: exact(lengthIn),
+  bbgmIn: exact(0),
+  capThicknessIn: exact(0),
+});
+const vague = (value: number, plusMinus: number) => ({ value, plusMinus, source: "stated" });
 
 // R&A and USGA "Procedure for measuring the length of golf clubs" rev. 1.1 s. 4.1: 18 in to 48 in, putters exempt from the
 // greatest. tutelman.com/golf/measure/ruler.php: the trade's length and that of the Rules differ by less than 1/12 in.
@@ -187,5 +196,72 @@ cases(lengthWithinRules, [
     verdict: "unsettled",
     code: "length-unknown",
     ask: "capThicknessIn",
+  },
+  {
+    title: "leaves a wanted length under 18 in by just as much as the methods differ to a measurement",
+    facts: { clubType: "putter", targetIn: clubLengthMinIn - rulesMethodSlackIn },
+    verdict: "unsettled",
+    code: "target-just-outside",
+    ask: "targetIn",
+  },
+  {
+    title: "wants a wanted length over 18 in by just as much as the methods differ measured",
+    facts: { clubType: "putter", targetIn: clubLengthMinIn + rulesMethodSlackIn },
+    verdict: "fits",
+    code: "length-near-limit",
+  },
+  {
+    title: "leaves a wanted length over 48 in by just as much as the methods differ to a measurement",
+    facts: { clubType: "driver", targetIn: clubLengthMaxIn + rulesMethodSlackIn },
+    verdict: "unsettled",
+    code: "target-just-outside",
+    ask: "targetIn",
+  },
+  {
+    title: "lengthens by just the most that a butt is lengthened",
+    facts: { clubType: "putter", ...uncut(clubLengthMinIn - buttExtensionMaxIn) },
+    verdict: "fits-with-work",
+    code: "lengthened-to-rules",
+    figures: { extensionIn: 2, "butt-extension.extensionIn": 2 },
+  },
+  {
+    title: "lengthens no uncut club of exactly 18 in",
+    facts: { clubType: "putter", ...uncut(clubLengthMinIn) },
+    verdict: "fits",
+    code: "length-near-limit",
+  },
+  ...[clubLengthMinIn + rulesMethodSlackIn, clubLengthMinIn + 0.05, clubLengthMaxIn - rulesMethodSlackIn].map(
+    (lengthIn) => ({
+      title: `wants an uncut club of ${lengthIn.toFixed(2)} in measured`,
+      facts: { clubType: "driver", ...uncut(lengthIn) },
+      verdict: "fits" as const,
+      code: "length-near-limit" as const,
+    }),
+  ),
+  {
+    title: "wants a club of 18.05 in measured that may be as short as 17.99",
+    facts: { clubType: "putter", ...uncut(18.05), aloneLengthIn: vague(18.05, 0.03) },
+    verdict: "fits",
+    code: "length-near-limit",
+  },
+  {
+    title: "asks for the length of a putter of which hardly anything is known",
+    facts: { clubType: "putter", ...uncut(50), aloneLengthIn: vague(50, 17) },
+    verdict: "unsettled",
+    code: "length-too-vague",
+    ask: "aloneLengthIn",
+  },
+  {
+    title: "wants a vague putter measured that is 18 in or more at the least, however long at the most",
+    facts: { clubType: "putter", ...uncut(34), aloneLengthIn: vague(34, 8.16) },
+    verdict: "fits",
+    code: "length-near-limit",
+  },
+  {
+    title: "says by how much an uncut club is cut",
+    facts: { clubType: "driver", ...uncut(49.5) },
+    verdict: "fits-with-work",
+    code: "cut-to-rules",
+    figures: { lengthIn: 49.5, trimIn: 1.5, "butt-trim.trimIn": 1.5 },
   },
 ]);

@@ -122,4 +122,11 @@ cases(parallelSectionLongEnough, [
     ask: "depthIn",
     says: /how deep the bore of the holder is/,
   },
+  {
+    title: "of a section and a depth that are equally vague the section is asked for",
+    facts: { tipForm: "parallel", parallelSectionIn: 1.2495, depthIn: 1.25 },
+    verdict: "unsettled",
+    code: "section-near-depth",
+    ask: "parallelSectionIn",
+  },
 ]);

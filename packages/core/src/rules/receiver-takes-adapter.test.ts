@@ -194,4 +194,12 @@ cases(receiverTakesAdapter, [
     ask: "adapterFamily",
     says: /Which family is the adapter of\?/,
   },
+  {
+    title: "asks for the kind of club where that decides for one hand and for the other nothing does",
+    facts: { receiverFamily: "Weir 2", adapterFamily: "Weir 2" },
+    claims: [claim("does-not-fit", "tried", { adapter: "Weir 2", hand: "left", clubType: "driver" })],
+    verdict: "unsettled",
+    code: "claim-depends-on-club-type",
+    ask: "clubType",
+  },
 ]);

@@ -164,4 +164,59 @@ cases(swingWeightReachable, [
     says: /with its screw/,
   },
   { title: "has nothing to say where no swing weight is wanted", facts: {}, verdict: "fits" },
+  {
+    title: "says how much goes on the head",
+    // 5972.5 g·in are 28.38499 points, and 3.62301 points at 30 g·in for each gram 5.9914 g (derived by hand).
+    facts: { ...club, targetPoints: 32.008 },
+    verdict: "fits-with-work",
+    code: "weight-at-head",
+    figures: { "head-weight.addG": 5.9914 },
+  },
+  {
+    title: "does not refuse what the most at the head leaves within the tolerance",
+    facts: { ...club, targetPoints: mostPoints + swingWeightTolerancePoints / 2 },
+    verdict: "unsettled",
+    code: "maybe-out-of-reach",
+  },
+  {
+    title: "does not refuse what the most in the butt leaves within the tolerance",
+    facts: { ...club, targetPoints: leastPoints - swingWeightTolerancePoints / 2 },
+    verdict: "unsettled",
+    code: "maybe-out-of-reach",
+  },
+  {
+    title: "rests a refusal on the balance that was stated as a share of the length",
+    facts: {
+      ...without("balanceFromTipIn"),
+      balanceFraction: stated(0.5, 0.0001),
+      targetPoints: mostPoints + swingWeightTolerancePoints + 0.2,
+    },
+    verdict: "does-not-fit",
+    code: "head-too-light",
+    because: all.map((name) => (name === "balanceFromTipIn" ? "balanceFraction" : name)),
+  },
+  {
+    title: "does not refuse where a vague share of the length may make up for it",
+    facts: {
+      ...without("balanceFromTipIn"),
+      balanceFraction: stated(0.5, 0.015),
+      targetPoints: mostPoints + swingWeightTolerancePoints + 0.8,
+    },
+    verdict: "unsettled",
+    code: "maybe-out-of-reach",
+    ask: "balanceFromTipIn",
+  },
+  {
+    title: "asks for the balance of a shaft that nobody has given a length",
+    facts: {
+      ...Object.fromEntries(
+        Object.entries(club).filter(([name]) => name !== "balanceFromTipIn" && name !== "aloneLengthIn"),
+      ),
+      balanceFraction: stated(0.5, 0.015),
+      targetPoints: 30,
+    },
+    verdict: "unsettled",
+    code: "mass-unknown",
+    ask: "balanceFromTipIn",
+  },
 ]);

@@ -14,6 +14,8 @@ const stated = (value: number) => ({ value, plusMinus: 0.002, source: "stated" }
 const stepIn = 0.0001;
 const clearIn = 0.0015;
 
+const off = (value: number, plusMinus: number) => ({ value, plusMinus, source: "measured" });
+
 // The bounds on clearance and wall are our own defaults, no source: their rows are built from them. Rows with an outside
 // source name it.
 cases(tipEntersBore, [
@@ -291,5 +293,59 @@ cases(tipEntersBore, [
     verdict: "unsettled",
     ask: "tipDiameterIn",
     says: /diameter of the shaft at its tip\?/,
+  },
+  {
+    title: "a tip that is wider by just the most sanded, at the least, is measured first",
+    facts: {
+      boreDiameterIn: off(0.335, 0.00005),
+      tipDiameterIn: off(0.335 + sandingMaxIn + stepIn, 0.00005),
+      material: "steel",
+    },
+    verdict: "unsettled",
+    code: "not-measured-closely",
+  },
+  {
+    title: "a graphite tip that may be just as wide as the bore is measured first",
+    facts: { boreDiameterIn: off(0.335, 0.00025), tipDiameterIn: off(0.3355, 0), material: "graphite" },
+    verdict: "unsettled",
+    code: "not-measured-closely",
+    ask: "boreDiameterIn",
+  },
+  {
+    title: "a wall of just the least that reaming leaves is enough",
+    facts: {
+      boreDiameterIn: off(0.355, 0),
+      tipDiameterIn: off(0.37, 0),
+      outsideDiameterIn: off(0.37 + 2 * wallMinIn, 0),
+    },
+    verdict: "fits-with-work",
+    code: "ream-to-enter",
+    figures: { wallIn: wallMinIn, "ream-bore.toIn": 0.37, "ream-bore.wallIn": wallMinIn },
+  },
+  {
+    title: "a clearance that may be just the most for a sleeve is measured first",
+    facts: { boreDiameterIn: off(0.37 + looseMaxIn + 0.0005, 0.00025), tipDiameterIn: off(0.37, 0) },
+    verdict: "unsettled",
+    code: "loose-not-measured-closely",
+  },
+  {
+    title: "a tip that measures just the most over its name takes the sleeve of its name",
+    facts: { boreDiameterIn: 0.37, tipDiameterIn: 0.352 },
+    verdict: "fits-with-work",
+    code: "shim",
+    figures: { clearanceIn: 0.018, wallIn: 0.009, "shim.wallIn": 0.009 },
+  },
+  ...[0.368, 0.3745].map((boreDiameterIn) => ({
+    title: `a bore of 0.370 that measures ${boreDiameterIn} takes the sleeve of its name`,
+    facts: { boreDiameterIn, tipDiameterIn: 0.35 },
+    verdict: "fits-with-work" as const,
+    code: "shim" as const,
+  })),
+  {
+    title: "a sleeve that has to be rolled is told its wall",
+    facts: { boreDiameterIn: 0.35, tipDiameterIn: 0.335 + 0.0025 },
+    verdict: "fits-with-work",
+    code: "rolled-sleeve",
+    figures: { clearanceIn: 0.0125, wallIn: 0.0063, "rolled-sleeve.wallIn": 0.0063 },
   },
 ]);

@@ -131,4 +131,10 @@ cases(tipFormSuitsBore, [
     ask: "boreDiameterIn",
     says: /the size of the bore decides/,
   },
+  {
+    title: "a taper tip is refused in a parallel bore that is wider than a sleeve makes up for",
+    facts: { tipForm: "taper", boreForm: "parallel", tipDiameterIn: 0.355, boreDiameterIn: 0.38 },
+    verdict: "does-not-fit",
+    code: "taper-tip-in-parallel-bore",
+  },
 ]);
