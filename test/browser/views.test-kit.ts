@@ -2,34 +2,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { objections, openWithAxe } from "./axe.test-kit.ts";
 import { openWorkshop, settled, type Workshop } from "./page.test-kit.ts";
-
-const views = {
-  bench: "/",
-  "add a part": "/add",
-  "change a part": "/parts/S01/edit",
-  "head's page": "/parts/H01",
-  "shaft's page": "/parts/S01",
-  club: "/clubs/H01/H01%2BA01%2BS01%2BG01",
-  refusal: "/refused/H05/S01/A01",
-  plan: "/plan",
-  watchlist: "/watch",
-  wants: "/wants",
-  questions: "/questions",
-  "import and export": "/exchange",
-  "fit claims": "/claims",
-  settings: "/settings",
-  listings: "/listings",
-  books: "/books",
-  "sell a club": "/sell/H01/A01/S01/G01",
-  prices: "/prices",
-  costs: "/costs",
-  models: "/models",
-  labels: "/labels",
-  "find by code": "/code",
-  devices: "/devices",
-  "what waits for a signal": "/waiting",
-  "nothing at this address": "/nowhere-at-all",
-} as const;
+import { viewPaths } from "./view-paths.ts";
 
 /** Checks that every view, in light and in dark, is as good for everybody at one width of the screen. */
 export function describeViews(width: number, height: number): void {
@@ -51,7 +24,7 @@ export function describeViews(width: number, height: number): void {
       expect(faults).toEqual([]);
     }
 
-    it.each(Object.entries(views))(
+    it.each(Object.entries(viewPaths))(
       "%s has nothing axe objects to and does not scroll sideways",
       async (_name, path) => {
         await page.goto(`${address}${path}`);

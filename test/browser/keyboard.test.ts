@@ -1,0 +1,110 @@
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openPage, openWorkshop, settled, type Workshop } from "./page.test-kit.ts";
+import { viewPaths } from "./view-paths.ts";
+
+/** What may take the focus of a page, wherever it stands, and what has been reached so far. */
+interface Walk {
+  readonly left: () => readonly string[];
+  /** What has the focus, where it is there for the first time. */
+  readonly note: () => { readonly name: string; readonly isMarked: boolean } | undefined;
+}
+declare const walk: Walk;
+
+const mostPresses = 400;
+/** A date has more than one stop within it, and after the last stop of a page comes the browser's own. */
+const mostIdle = 5;
+
+describe("with the keyboard alone, and with motion reduced", () => {
+  let workshop: Workshop;
+  let address: string;
+  let page: Page;
+  beforeAll(async () => {
+    workshop = await openWorkshop();
+    address = await workshop.openBench();
+    ({ page } = await openPage(workshop, address, {
+      viewport: { width: 1280, height: 900 },
+      reducedMotion: "reduce",
+    }));
+  });
+  afterAll(() => workshop.close());
+
+  it.each(Object.entries(viewPaths))(
+    "%s: Tab comes to all of it and shows where it is, and nothing moves by itself",
+    async (_name, path) => {
+      await page.goto(`${address}${path}`);
+      await settled(page);
+      expect(await page.evaluate(movingElements)).toEqual([]);
+      await page.evaluate(beginWalk);
+      const unmarked = new Set<string>();
+      for (let press = 0, idle = 0; press < mostPresses && idle < mostIdle; press += 1) {
+        await page.keyboard.press("Tab");
+        const on = await page.evaluate(() => walk.note());
+        idle = on ? 0 : idle + 1;
+        if (on && !on.isMarked) unmarked.add(on.name);
+      }
+      expect(await page.evaluate(() => walk.left())).toEqual([]);
+      expect([...unmarked]).toEqual([]);
+    },
+  );
+});
+
+/** What has a transition, an animation or a scroll that takes time. Runs in the page. */
+function movingElements(): string[] {
+  const all = (root: Document | ShadowRoot): Element[] =>
+    [...root.querySelectorAll("*")].flatMap((one) => [one, ...(one.shadowRoot ? all(one.shadowRoot) : [])]);
+  const seconds = (text: string) => Math.max(...text.split(",").map(Number.parseFloat));
+  const styled = all(document).filter((one) => {
+    const { transitionDuration, animationDuration, scrollBehavior } = getComputedStyle(one);
+    return seconds(transitionDuration) > 0 || seconds(animationDuration) > 0 || scrollBehavior === "smooth";
+  });
+  const running = document.getAnimations().map(() => "an animation");
+  return [...styled.map(({ localName }) => localName), ...running];
+}
+
+/** Lists what can be pressed, typed into or followed, and strikes off what the focus comes to. Runs in the page. */
+function beginWalk(): void {
+  const wanted = "a[href], button, input, select, textarea, summary, [tabindex], [contenteditable]";
+  const all = (root: Document | ShadowRoot): HTMLElement[] =>
+    [...root.querySelectorAll<HTMLElement>("*")].flatMap((one) => [
+      one,
+      ...(one.shadowRoot ? all(one.shadowRoot) : []),
+    ]);
+  const isOneOfMany = (one: HTMLElement) =>
+    one instanceof HTMLInputElement && one.type === "radio" && one.name !== "";
+  const can = all(document).filter(
+    (one) =>
+      one.matches(wanted) &&
+      one.tabIndex >= 0 &&
+      !one.matches(":disabled") &&
+      one.checkVisibility({ visibilityProperty: true }),
+  );
+  const nameOf = (one: HTMLElement) =>
+    `${one.localName} ${(one.getAttribute("aria-label") || one.textContent || one.id).trim().slice(0, 50)}`;
+  const reached = new Set<HTMLElement>();
+  const focused = () => {
+    let on = document.activeElement;
+    while (on?.shadowRoot?.activeElement) on = on.shadowRoot.activeElement;
+    return on instanceof HTMLElement && on !== document.body ? on : undefined;
+  };
+  const isMarked = (one: HTMLElement) => {
+    const { outlineStyle, outlineWidth } = getComputedStyle(one);
+    return outlineStyle !== "none" && Number.parseFloat(outlineWidth) >= 1;
+  };
+  const answered = (one: HTMLElement): boolean =>
+    reached.has(one) ||
+    // Of radio buttons with one name, Tab comes to one and the arrows to the others.
+    (isOneOfMany(one) &&
+      [...reached].some(
+        (other) => isOneOfMany(other) && (other as HTMLInputElement).name === (one as HTMLInputElement).name,
+      ));
+  (globalThis as unknown as { walk: Walk }).walk = {
+    left: () => can.filter((one) => one.isConnected && !answered(one)).map(nameOf),
+    note: () => {
+      const on = focused();
+      if (!on || reached.has(on)) return undefined;
+      reached.add(on);
+      return { name: nameOf(on), isMarked: isMarked(on) };
+    },
+  };
+}
