@@ -1,6 +1,5 @@
-import { type Bench, openBench } from "../bench/bench.ts";
+import type { Bench } from "../bench/bench.ts";
 import { ProblemError } from "../errors.ts";
-import { inTransaction } from "../store/database.ts";
 import {
   type ImportReply,
   type ImportRequest,
@@ -95,12 +94,11 @@ function tried(list: ListWord, around: Surroundings, request: ImportRequest): Im
 
 /** What is there is looked at and changed in one transaction, so that nothing comes between. */
 function taken(list: ListWord, around: Surroundings, request: ImportRequest): ImportReply {
-  const { database, tables, tools, close } = benchToWrite(around);
+  const { tables, tools, close } = benchToWrite(around);
   try {
     if (tools.bench.view().example)
       around.note("what is on the bench is the example; start your own in the page to leave it");
-    const bench = openBench({ ...tables, together: (work) => work() }, tools.costs.read);
-    return inTransaction(database, () => importText(targetOf(list, bench), request));
+    return tables.together(() => importText(targetOf(list, tools.bench), request), { what: "taken-in" });
   } finally {
     close();
   }

@@ -10,19 +10,29 @@ const manyThings = 1000;
 const dayMs = 86_400_000;
 
 /** Forgets what is too old or too much, now and then, after a change has been written. */
-export function forgetOld(history: HistoryTable, number: number, things: number, nowMs: number): void {
+export function forgetOld(
+  history: HistoryTable,
+  number: number,
+  things: number,
+  nowMs: number,
+  thingsMost = keptThings,
+): void {
   if (number % everyChanges !== 0 && things < manyThings) return;
   history.forgetTo(
-    Math.min(number - 1, Math.max(number - keptChanges, tooMany(history), tooOld(history, nowMs))),
+    Math.min(
+      number - 1,
+      Math.max(number - keptChanges, tooMany(history, thingsMost), tooOld(history, nowMs)),
+    ),
   );
 }
 
 /** The newest change before which there are too many things. */
-function tooMany(history: HistoryTable): number {
+function tooMany(history: HistoryTable, most: number): number {
+  if (history.things() <= most) return 0;
   let sum = 0;
   for (const { number, things } of history.list({ limit: keptChanges })) {
     sum += things;
-    if (sum > keptThings) return number;
+    if (sum > most) return number;
   }
   return 0;
 }

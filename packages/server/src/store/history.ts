@@ -110,6 +110,8 @@ export interface HistoryTable {
   /** The number of the newest change; 0 where there is none. */
   latest(): number;
   oldest(): KeptChange | undefined;
+  /** How many things all changes touched together. */
+  things(): number;
   /** Notes what took a change back, or that it stands again; and so on along what it took back itself. */
   setUndone(number: number, by: number | null): void;
   /** Forgets changes up to a number. */
@@ -145,6 +147,7 @@ export function historyTable(database: Database): HistoryTable {
   );
   const latest = database.prepare("SELECT coalesce(max(number), 0) AS number FROM changes");
   const oldest = database.prepare(`SELECT ${fields} FROM changes ORDER BY number LIMIT 1`);
+  const things = database.prepare("SELECT coalesce(sum(things), 0) AS things FROM changes");
   const setUndone = database.prepare("UPDATE changes SET undoneBy = ? WHERE number = ?");
   const forget = database.prepare("DELETE FROM changes WHERE number <= ?");
   const forgetEntries = database.prepare("DELETE FROM change_entries WHERE change <= ?");
@@ -170,6 +173,7 @@ export function historyTable(database: Database): HistoryTable {
       entries.all(number, from, limit).map(entryOf),
     ofThing: (table, id, limit) => ofThing.all(table, id, limit).map(entryOf),
     latest: () => (latest.get() as { number: number }).number,
+    things: () => (things.get() as { things: number }).things,
     oldest: () => changeOf(oldest.get()),
     setUndone: (number, by) => {
       let [at, undoer] = [get(number), by];
