@@ -1,7 +1,9 @@
-import { request } from "node:http";
+import { type RequestOptions, request } from "node:http";
+import { request as requestTls } from "node:https";
 import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import { expect, it, onTestFinished } from "vitest";
+import { openNetwork } from "../../packages/server/src/network/network.ts";
 import { openSqlite } from "../../packages/server/src/store/sqlite.ts";
 import { openTables } from "../../packages/server/src/store/tables.ts";
 import { ask, looseParts, type TestApp, temporaryFolder, testApp } from "./server.test-kit.ts";
@@ -31,8 +33,12 @@ async function listening(app: TestApp): Promise<number> {
 }
 
 function listen(port: number, headers: Record<string, string> = {}, query = ""): Promise<Stream> {
+  return listenAt({ port, host: "127.0.0.1", path: `/api/events${query}`, headers }, request);
+}
+
+function listenAt(at: RequestOptions & { ca?: string }, ask: typeof request): Promise<Stream> {
   return new Promise((resolve, reject) => {
-    const asked = request({ port, host: "127.0.0.1", path: `/api/events${query}`, headers }, (reply) => {
+    const asked = ask(at, (reply) => {
       const heard: Heard[] = [];
       let [text, taken] = ["", 0];
       let onMore = () => {};
@@ -165,4 +171,43 @@ it("takes sixteen listeners of one machine and no more, until one of them leaves
   expect((await listen(port)).status).toBe(429);
   streams[0]?.close();
   await expect.poll(async () => (await listen(port)).status).toBe(200);
+});
+
+it("tells paired devices on the network, by HTTPS, until they are paired no more", async () => {
+  const dataFolder = temporaryFolder();
+  const names = () => ({ addresses: ["192.168.1.4"], hosts: ["shed", "shed.local"], subnets: [] });
+  const network = await openNetwork(dataFolder, undefined, names);
+  const app = await testApp({ dataFolder, network });
+  await listening(app);
+  await network.listen(app, 0);
+  const url = new URL(network.urls().at(-1) ?? "");
+  const at = (cookie: string) => ({
+    host: "127.0.0.1",
+    port: url.port,
+    path: "/api/events",
+    servername: "shed.local",
+    ca: network.certificate().authority,
+    agent: false as const,
+    headers: { host: url.host, cookie },
+  });
+  const overTls = requestTls as unknown as typeof request;
+  expect((await listenAt(at("ferrule-device=made-up"), overTls)).status).toBe(401);
+  const { body: offer } = await ask(app, "POST", "/api/devices/offer");
+  const payload = { code: offer.code, name: "Phone" };
+  const paired = await app.inject({
+    method: "POST",
+    url: "/api/pair",
+    remoteAddress: "192.168.1.20",
+    payload,
+  });
+  const stream = await listenAt(at(String(paired.headers["set-cookie"]).split(";")[0] ?? ""), overTls);
+  expect(stream.status).toBe(200);
+  await stream.next(1);
+  await ask(app, "POST", "/api/bench/parts", grip);
+  expect((await stream.next(1))[0]?.data).toMatchObject({ number: 1, what: "part-added" });
+  await ask(app, "DELETE", `/api/devices/${paired.json().id}`);
+  await ask(app, "DELETE", "/api/bench/parts/g1");
+  await stream.ended;
+  const late = await Promise.race([stream.next(1), new Promise((end) => setTimeout(end, 100))]);
+  expect(late).toBeUndefined();
 });

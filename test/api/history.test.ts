@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { ferrule } from "../../packages/server/src/command-line/terminal.test-kit.ts";
 import { keptChanges } from "../../packages/server/src/store/history-kept.ts";
 import {
   ask,
@@ -37,6 +38,18 @@ async function benchOf(...parts: readonly object[]): Promise<TestApp> {
   const app = await testApp();
   for (const one of parts) expect((await ask(app, "POST", "/api/bench/parts", one)).status).toBe(201);
   return app;
+}
+
+/** A device on the network that has been paired under a name. */
+async function pairedPhone(app: TestApp, name: string) {
+  const { body: offer } = await ask(app, "POST", "/api/devices/offer");
+  const remoteAddress = "192.168.1.20";
+  const payload = { code: offer.code, name };
+  const paired = await app.inject({ method: "POST", url: "/api/pair", remoteAddress, payload });
+  const cookie = String(paired.headers["set-cookie"]).split(";")[0] ?? "";
+  const fromPhone = (method: "POST" | "PUT", url: string, body: object) =>
+    app.inject({ method, url, remoteAddress, headers: { cookie }, payload: body });
+  return { device: paired.json().id as string, fromPhone };
 }
 
 /** Everything that a request can see of what the history keeps. */
@@ -85,19 +98,8 @@ describe("the history", () => {
 
   it("names the paired device, by the name that it had, and this machine by the name that it is given", async () => {
     const app = await testApp();
-    const { body: offer } = await ask(app, "POST", "/api/devices/offer");
-    const remoteAddress = "192.168.1.20";
-    const paired = await app.inject({
-      method: "POST",
-      url: "/api/pair",
-      remoteAddress,
-      payload: { code: offer.code, name: "Bench phone" },
-    });
-    const cookie = String(paired.headers["set-cookie"]).split(";")[0] ?? "";
-    const fromPhone = (method: "POST" | "PUT", url: string, payload: object) =>
-      app.inject({ method, url, remoteAddress, headers: { cookie }, payload });
+    const { device, fromPhone } = await pairedPhone(app, "Bench phone");
     expect((await fromPhone("POST", "/api/bench/parts", grip)).statusCode).toBe(201);
-    const device = paired.json().id;
     await ask(app, "PATCH", `/api/devices/${device}`, { name: "Phone" });
     await fromPhone("PUT", "/api/bench/goal", { skill: "bond" });
     expect((await fromPhone("PUT", "/api/own-name", { name: "Mine" })).statusCode).toBe(403);
@@ -169,6 +171,30 @@ describe("the history", () => {
     expect(await last(second)).toMatchObject({ number: 1, what: "part-added" });
     expect((await undoLast(second)).status).toBe(200);
     expect((await bench(second)).parts).toEqual([]);
+  });
+
+  it("has an import by the command line as one change of the command line", async () => {
+    const dataFolder = temporaryFolder();
+    const first = await testApp({ dataFolder });
+    const input = JSON.stringify({ parts: [head, adapter, shaft], joints: [bondedShaft] });
+    const { exit } = await ferrule(["import", "-", "--format", "json"], { data: dataFolder, input });
+    expect(exit).toBe(0);
+    expect(await historyOf(first)).toMatchObject([
+      { number: 1, what: "taken-in", things: 4, who: { means: "command-line", device: null, name: null } },
+    ]);
+    expect((await undoLast(first)).status).toBe(200);
+    expect((await bench(first)).parts).toEqual([]);
+  });
+
+  it("has what a batch enters as changes of who began it", async () => {
+    const app = await testApp();
+    const { device, fromPhone } = await pairedPhone(app, "Phone");
+    const text = "Northmoor Ombrel driver head, right handed, 40 euros";
+    expect((await fromPhone("POST", "/api/batches", { text })).statusCode).toBe(202);
+    await expect.poll(async () => (await last(app))?.what, { timeout: 28_000 }).toBe("batch-entered");
+    expect(await last(app)).toMatchObject({ things: 1, who: { means: "device", device, name: "Phone" } });
+    expect((await undoLast(app)).status).toBe(200);
+    expect((await ask(app, "GET", "/api/sightings")).body.sightings).toEqual([]);
   });
 
   it("is forgotten after a year", async () => {
