@@ -1,5 +1,5 @@
 import { existsSync, mkdirSync, renameSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { backUpBeforeMigration } from "./backup-before-migration.ts";
 import { checkSound } from "./check-sound.ts";
 import { diskProblem } from "./disk-problem.ts";
@@ -102,7 +102,8 @@ function committed<T>(database: Database, work: () => T): T {
 
 function makeFolder(folder: string): void {
   try {
-    mkdirSync(folder, { recursive: true });
+    const made = mkdirSync(folder, { recursive: true });
+    if (made !== undefined) onDisk(dirname(made));
   } catch (error) {
     throw folderProblem(folder, (error as Error).message);
   }
@@ -111,15 +112,24 @@ function makeFolder(folder: string): void {
 /** Makes an empty bench under another name first, so that no crash leaves half of one. */
 function makeDatabase(file: string, folder: string): void {
   const draft = draftOf(file);
-  const database = openSqlite(draft);
   try {
-    prepare(database);
-    closeDatabase(database);
+    fillDraft(draft);
+    // All of it is brought to disk at once, before it takes its name.
     onDisk(draft);
     if (!existsSync(file)) renameSync(draft, file);
     onDisk(folder);
   } finally {
     clearDrafts(folder, databaseFileName, draft);
+  }
+}
+
+function fillDraft(draft: string): void {
+  const database = openSqlite(draft);
+  try {
+    database.exec("PRAGMA journal_mode = WAL; PRAGMA synchronous = OFF");
+    migrate(database);
+  } finally {
+    closeDatabase(database);
   }
 }
 
