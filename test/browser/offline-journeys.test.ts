@@ -109,6 +109,17 @@ describe("without a signal", () => {
         .waitFor();
   });
 
+  it("finds the part of a label by its code", async () => {
+    const { page, address, context } = await prepared("/code");
+    const [label] = (await served(address, "/api/labels")).body.labels;
+    await context.setOffline(true);
+    await page.reload();
+    await page.getByLabel("The code on the label").fill(label.code.toLowerCase());
+    await page.getByRole("button", { name: "Go to the part" }).click();
+    await page.waitForURL(`${address}/parts/${label.part}`);
+    await page.getByRole("link", { name: /No signal/ }).waitFor();
+  });
+
   it("puts two changes of different fields together, and shows two of the same field for a person to choose", async () => {
     const { page, address, context } = await prepared("/");
     const [first, second] = (await served(address, "/api/bench")).body.parts;

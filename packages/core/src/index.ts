@@ -1,6 +1,8 @@
 /** The public door: the only way in for the server and the page. In the order parts → findings → measures → clubs → listings → worth. */
 
 export { canonicalText } from "./canonical-text.ts";
+export { decodedText } from "./decoded-text.ts";
+export { type FoundCode, findByCode } from "./find-by-code.ts";
 export type { CitedFact } from "./findings/cited-fact.ts";
 export type { Finding } from "./findings/finding.ts";
 export { type Verdict, verdicts } from "./findings/verdict.ts";
@@ -190,7 +192,7 @@ export {
   type SheetDimensionName,
   sheetDimensionNames,
 } from "./sheet/sheet-dimensions.ts";
-export { codesNear, shortCode, type TypedCode, typedCode } from "./short-code.ts";
+export { shortCode, type TypedCode, typedCode } from "./short-code.ts";
 export { type ArrivalPrior, type Arrivals, arrivalsOf, weakArrivalPrior } from "./worth/arrivals.ts";
 export type { BooksLine, BooksSummary, OutcomeTrust, TrustRow } from "./worth/books-summary.ts";
 export {

@@ -1,3 +1,4 @@
+import type { FoundCode } from "@ferrule/core";
 import { call } from "./api.ts";
 import type { LabelSetup } from "./labels/label-sheet.ts";
 
@@ -16,16 +17,11 @@ export interface LabelsReply {
   readonly address: string | null;
 }
 
-export interface FoundCode {
-  readonly code: string;
-  readonly part: string | null;
-  readonly near: readonly { readonly code: string; readonly part: string }[];
-}
-
 /** Every call about labels and their codes. */
 export const labelApi = {
   labels: () => call<LabelsReply>("GET", "/api/labels"),
-  changeSetup: (setup: LabelSetup) => call<LabelSetup>("PUT", "/api/labels/setup", setup),
+  changeSetup: (setup: LabelSetup, base?: LabelSetup) =>
+    call<LabelSetup>("PUT", "/api/labels/setup", setup, { from: base && { base } }),
   markPrinted: (codes: readonly string[], printed: boolean) =>
     call<{ labels: readonly Label[] }>("POST", "/api/labels/printed", { codes, printed }),
   find: (text: string) =>

@@ -1,4 +1,4 @@
-import { codesNear, type Joint, type Part, type PartKind, shortCode, typedCode } from "@ferrule/core";
+import { type FoundCode, findByCode, type Joint, type Part, type PartKind, shortCode } from "@ferrule/core";
 import { done, type Outcome, problem } from "../errors.ts";
 import type { Placed } from "../store/document-table.ts";
 import type { LabelSetup } from "../store/labels.ts";
@@ -13,15 +13,6 @@ interface Label {
   readonly printed: boolean;
 }
 
-interface FoundCode {
-  /** The code as it was understood. */
-  readonly code: string;
-  /** Whose it is; null where nothing on the bench has it. */
-  readonly part: string | null;
-  /** Where nothing has it: codes on the bench that are one slip away. */
-  readonly near: readonly { readonly code: string; readonly part: string }[];
-}
-
 /**
  * Codes of parts, and their labels. A part's code is made of its place in the order of the bench, which it keeps for good: it is
  * never given to another, and a part whose delete is undone is put back there.
@@ -33,6 +24,7 @@ export interface LabelDesk {
   changeSetup(setup: LabelSetup): LabelSetup;
   /** Notes which labels have been printed, or that they have not been. */
   markPrinted(codes: readonly string[], printed: boolean): Outcome<Label[]>;
+  codes(): ReadonlyMap<string, string>;
   find(text: string): FoundCode;
 }
 
@@ -58,17 +50,14 @@ export function openLabelDesk(tables: Tables): LabelDesk {
         },
         { what: "labels-printed" },
       ),
-    find: (text) => findCode(tables, text),
+    codes: () => codesOf(tables),
+    find: (text) => findByCode(text, codesOf(tables)),
   };
 }
 
-function findCode(tables: Tables, text: string): FoundCode {
-  const typed = typedCode(text);
-  const code = typed.is === "no-code" ? text.trim().slice(0, 40) : typed.code;
-  const parts = new Map(tables.parts.all().map(({ place, value }) => [shortCode(place), value.id]));
-  const part = parts.get(code) ?? null;
-  const near = part === null ? codesNear(code, parts.keys()) : [];
-  return { code, part, near: near.map((one) => ({ code: one, part: parts.get(one) as string })) };
+/** The ids of parts by their codes. */
+function codesOf(tables: Tables): ReadonlyMap<string, string> {
+  return new Map(tables.parts.all().map(({ place, value }) => [shortCode(place), value.id]));
 }
 
 const leads: readonly PartKind[] = ["head", "shaft", "adapter", "grip", "cover", "wrench"];

@@ -9,6 +9,7 @@ const snapshotSchema = benchViewSchema.extend({
   models: z.array(namedModelSchema),
   evidence: z.array(namedEvidenceSchema),
   sightings: z.array(namedSightingSchema),
+  codes: z.record(z.string(), z.string()).describe("The ids of parts by the codes of their labels"),
   costs: costSettingsSchema,
   settings: settingsSchema,
   reference: z
@@ -24,7 +25,7 @@ const replySchema = z.strictObject({
 /** All that a device needs to go on without a signal, at once. */
 export function addSnapshot(
   app: App,
-  { bench, models, costs, settings, reference, snapshotStamp }: RouteContext,
+  { bench, models, costs, settings, reference, labelDesk, snapshotStamp }: RouteContext,
 ): void {
   const schema = {
     querystring: z.strictObject({ since: z.string().max(500).optional() }),
@@ -39,6 +40,7 @@ export function addSnapshot(
       models: [...models.all()],
       evidence: bench.evidence.all(),
       sightings: bench.sightings.all(),
+      codes: Object.fromEntries(labelDesk.codes()),
       costs: costs.read(),
       settings: settings.read(),
       reference: { typical, work, cautions },

@@ -1,10 +1,10 @@
-import { type Joint, type Part, typedCode } from "@ferrule/core";
+import { type FoundCode, type Joint, type Part, typedCode } from "@ferrule/core";
 import { css, html, LitElement, type PropertyValues } from "lit";
 import type { BenchContext } from "../bench-context.ts";
 import { tell } from "../events.ts";
 import { failed } from "../fetched.ts";
 import { countText } from "../format/number.ts";
-import { type FoundCode, labelApi } from "../label-api.ts";
+import { labelApi } from "../label-api.ts";
 import { hrefs } from "../route.ts";
 import { noFilter, type PartFilter, type PartFinder, partFinder } from "../search/find-parts.ts";
 import { baseStyles } from "../styles/base-styles.ts";

@@ -3,6 +3,7 @@ import {
   type ClubParts,
   clubDimensions,
   estimateClub,
+  findByCode,
   type Goal,
   goesWith,
   isSold,
@@ -45,6 +46,11 @@ export function answerFrom(snapshot: Snapshot, method: string, address: string, 
     case "/api/costs":
       return costs;
     default:
+      if (pathname.startsWith("/api/codes/"))
+        return findByCode(
+          decodeURIComponent(pathname.slice("/api/codes/".length)),
+          new Map(Object.entries(snapshot.codes ?? {})),
+        );
       return answerList(snapshot, pathname, searchParams);
   }
 }

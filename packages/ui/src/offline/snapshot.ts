@@ -22,6 +22,8 @@ export interface Snapshot {
   readonly models: readonly CatalogueModel[];
   readonly evidence: readonly Evidence[];
   readonly sightings: readonly Sighting[];
+  /** The ids of parts by the codes of their labels; not there in what was kept before labels had them. */
+  readonly codes?: Readonly<Record<string, string>>;
   readonly costs: CostSettings;
   readonly settings: DisplaySettings;
   readonly reference: Reference;

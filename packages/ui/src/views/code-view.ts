@@ -1,8 +1,9 @@
+import type { FoundCode } from "@ferrule/core";
 import { html, LitElement, type PropertyValues } from "lit";
 import "../components/code-camera.ts";
 import { tell } from "../events.ts";
 import { failed } from "../fetched.ts";
-import { type FoundCode, labelApi } from "../label-api.ts";
+import { labelApi } from "../label-api.ts";
 import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
