@@ -120,10 +120,9 @@ describe("import of CSV with bad rows", () => {
       taken: 1,
       refused: [],
     });
-    expect((await importText(app, "kind;id;massG\ngrip;g2;50,5")).body.refused[0]).toMatchObject({
-      line: 2,
-      column: "massG",
-      got: '"50,5"',
+    expect((await importText(app, "kind;id;massG\ngrip;g2;50,5")).body).toMatchObject({
+      taken: 1,
+      refused: [],
     });
   });
 

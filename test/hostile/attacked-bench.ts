@@ -65,6 +65,7 @@ export function openWitness(dataFolder: string) {
   const file = readdirSync(dataFolder).find((name) => name === databaseFileName);
   const database = openSqlite(join(dataFolder, file ?? databaseFileName), { readOnly: true });
   const tables = database.prepare("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name").all();
+  const running = database.prepare("SELECT 1 FROM batches WHERE state = 'running' LIMIT 1");
   const version = database.prepare("PRAGMA data_version");
   return {
     /** Differs after every commit of the server. */
@@ -76,6 +77,8 @@ export function openWitness(dataFolder: string) {
           .filter(({ name }) => !/^(sqlite_|watches|hits|batch)/.test(name))
           .map(({ name }) => [name, database.prepare(`SELECT * FROM ${name}`).all()]),
       ),
+    /** Whether listings are still being judged for an earlier request, and written as they are. */
+    isBusy: () => running.get() !== undefined,
     close: () => database.close(),
   };
 }

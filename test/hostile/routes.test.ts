@@ -49,7 +49,7 @@ describe("every route that the server describes", () => {
 
   /** Asks, and holds the answer to what every answer has to be. */
   async function attack(request: HostileRequest): Promise<void> {
-    const before = { version: witness.version(), dump: witness.dump() };
+    const before = { isBusy: witness.isBusy(), version: witness.version(), dump: witness.dump() };
     const started = performance.now();
     asked += 1;
     // No address asks so often that it is asked to wait.
@@ -63,7 +63,7 @@ describe("every route that the server describes", () => {
     expect(reply.headers["x-content-type-options"]).toBe("nosniff");
     if (reply.statusCode < 400) return;
     expectRefusal(reply.statusCode, reply.json());
-    if (witness.version() !== before.version) expect(witness.dump()).toEqual(before.dump);
+    if (witness.version() !== before.version && !before.isBusy) expect(witness.dump()).toEqual(before.dump);
   }
 
   it.each(routes.map((route) => [route.method, route.path, route] as const))(

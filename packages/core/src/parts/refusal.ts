@@ -31,7 +31,8 @@ export function refusalsFrom(issue: z.core.$ZodIssue, input: unknown): Refusal[]
 }
 
 function pathText(path: readonly PropertyKey[]): string {
-  return path.length === 0 ? "(the whole value)" : path.map(String).join(".");
+  if (path.length === 0) return "(the whole value)";
+  return path.map((step) => (step === "" ? '""' : String(step))).join(".");
 }
 
 function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {

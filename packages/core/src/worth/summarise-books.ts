@@ -32,6 +32,9 @@ function ofType(entries: readonly ConvertedEntry[], type: Entry["type"]): number
   return sum(entries, ({ entry, amountMinor }) => (entry.type === type ? amountMinor : 0));
 }
 
+/** Over less than a second nobody has worked. */
+const minutesLeast = 1 / 60;
+
 function lineOf(entries: readonly ConvertedEntry[]): BooksLine {
   const netMinor = sum(entries, ({ amountMinor }) => amountMinor);
   const minutes = sum(entries, ({ entry }) => entry.minutes ?? 0);
@@ -45,7 +48,7 @@ function lineOf(entries: readonly ConvertedEntry[]): BooksLine {
     netMinor,
     km: sum(entries, ({ entry }) => entry.km ?? 0),
     minutes,
-    profitPerHourMinor: minutes > 0 ? roundMinor((netMinor * 60) / minutes) : null,
+    profitPerHourMinor: minutes >= minutesLeast ? roundMinor((netMinor * 60) / minutes) : null,
     sales: entries.filter(({ entry }) => entry.type === "sale").length,
   };
 }

@@ -64,6 +64,7 @@ function parsed(line: string): unknown {
 function splitCsv(text: string): Outcome<GivenRow[]> {
   const { entries, refused } = readCsv(text, {
     required: [],
+    isNumber: (name) => name === "roundTripKm",
     readRow: (cells, line) => ({
       entries: [{ list: "listings", value: Object.fromEntries(cells), lineOf: () => line }],
       refused: [],

@@ -38,6 +38,8 @@ export function problemOf(error: FastifyError | ProblemError): Problem {
   if (error instanceof ProblemError) return error.problem;
   const known = fastifyProblems[error.code];
   if (known) return known;
+  if (error.statusCode === 414)
+    return { code: "bad-request", message: "The address of the request is too long" };
   if (error.statusCode === 429) return { code: "too-many" };
   if (error.statusCode === 400)
     return {

@@ -7,6 +7,7 @@ const kindExpected = `one of ${rowKinds.join(", ")}`;
 /** The bench's own file: parts, joints, claims and the goal in one table, told apart by their kind. */
 export const benchSheet: Sheet = {
   required: ["kind"],
+  isNumber: (name) => benchColumns.type(name) === "number",
   readRow: (cells, line) => {
     const kind = cells.get("kind") ?? "";
     const list = listOf(kind);

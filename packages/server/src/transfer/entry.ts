@@ -15,6 +15,18 @@ export interface Entry {
   lineOf(field: string): number;
 }
 
+/** The most things that one text may hold: what is told about each of them has to find room too. */
+export const thingsMost = 100_000;
+
+export function tooManyThings(): RowRefusal {
+  return {
+    line: 1,
+    column: "(the whole text)",
+    got: "more rows or things than that",
+    expected: `at most ${thingsMost} at once`,
+  };
+}
+
 /** What an imported text holds: things to check, or the reason why none could be made out. */
 export interface ReadText {
   readonly entries: readonly Entry[];

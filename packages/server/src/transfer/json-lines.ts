@@ -25,6 +25,10 @@ const scalar =
   /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null|"(?:[^"\\]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
 const blank = /[ \t\r\n]*/y;
 
+/** Paths that are longer, and lines of more values than this, are not kept: a text of 8 MB could fill the memory with them. */
+const pathMost = 300;
+const linesMost = 1_000_000;
+
 export function jsonLines(text: string): JsonLines {
   const reader = new JsonReader(text);
   try {
@@ -51,7 +55,8 @@ class JsonReader {
 
   value(path: string): void {
     this.#skip(blank);
-    this.lines.set(path, this.#lineHere());
+    // What goes without a line is told with that of what it stands in.
+    if (path.length <= pathMost && this.lines.size < linesMost) this.lines.set(path, this.#lineHere());
     if (this.#take("{")) this.#members("}", path, () => this.#name());
     else if (this.#take("[")) this.#members("]", path, (count) => String(count));
     else this.#scalar();
@@ -81,9 +86,12 @@ class JsonReader {
   #list(close: string, path: string, key: (count: number) => string): void {
     this.#skip(blank);
     if (this.#take(close)) return;
+    const names = close === "}" ? new Set<string>() : undefined;
     for (let count = 0; ; count += 1) {
       const name = key(count);
-      this.value(path === "" ? name : `${path}.${name}`);
+      if (names?.has(name)) throw new Broken("each name once in an object");
+      names?.add(name);
+      this.value(path.length > pathMost ? path : path === "" ? name : `${path}.${name}`);
       this.#skip(blank);
       if (this.#take(close)) return;
       if (!this.#take(",")) throw new Broken();

@@ -28,7 +28,11 @@ export function listTarget<T extends { id?: string }>(
   shelf: Pick<ListShelf<T>, "all" | "refusals" | "takeIn">,
   { list, columns, schema, required, money, stem, where }: ListFile<T>,
 ): ImportTarget {
-  const sheet: Sheet = { required, readRow: (cells, line) => rowOf(cells, line, list, columns, money) };
+  const sheet: Sheet = {
+    required,
+    isNumber: (name) => name === money || columns.type(name) === "number",
+    readRow: (cells, line) => rowOf(cells, line, list, columns, money),
+  };
   const shape = { lists: [list], single: [], expected: `an object with ${list}, or a list of them` } as const;
   return {
     read: (format, text) => (format === "csv" ? readCsv(text, sheet) : readJson(text, shape)),

@@ -1,6 +1,6 @@
 import { CsvError, parse } from "csv-parse/sync";
 import { deepest } from "../wire/deepest.ts";
-import type { ReadText, RowRefusal } from "./entry.ts";
+import { type ReadText, type RowRefusal, thingsMost, tooManyThings } from "./entry.ts";
 import { restored } from "./formulas.ts";
 
 interface Row {
@@ -12,13 +12,16 @@ interface Row {
 export interface Sheet {
   /** Columns that the header has to name. */
   readonly required: readonly string[];
+  /** Whether a column holds numbers, which have a decimal comma where semicolons stand between the cells. */
+  isNumber(name: string): boolean;
   /** The thing in a row of cells by their columns' names, or why there is none. */
   readRow(cells: Map<string, string>, line: number): ReadText;
 }
 
 /** Reads rows as `writeCsv` and `writeListCsv` write them; a semicolon or a tab between cells is understood as well. */
 export function readCsv(text: string, sheet: Sheet): ReadText {
-  const rows = splitRows(text);
+  const delimiter = delimiterOf(text);
+  const rows = splitRows(text, delimiter);
   if (!Array.isArray(rows)) return { entries: [], refused: [rows] };
   const [header, ...body] = rows;
   if (header === undefined)
@@ -29,9 +32,12 @@ export function readCsv(text: string, sheet: Sheet): ReadText {
       expected: "a line with the names of the columns",
     });
   const names = header.cells.map((cell) => restored(cell).trim());
+  if (names.length > columnsMost) return onlyRefusal(tooManyColumns(header.line, names.length));
   const refused = headerRefusals(header.line, names, sheet.required);
   if (refused.length > 0) return { entries: [], refused };
-  return joinReads(body.map((row) => readRow(row, names, sheet)));
+  if (body.length > thingsMost) return onlyRefusal(tooManyThings());
+  const cellOf = cellReader(names, sheet, delimiter === ";");
+  return joinReads(body.map((row) => readRow(row, names, cellOf, sheet)));
 }
 
 export function onlyRefusal(refusal: RowRefusal): ReadText {
@@ -46,13 +52,15 @@ function joinReads(reads: readonly ReadText[]): ReadText {
 }
 
 /** The rows with the line each begins in; blank ones are left out. */
-function splitRows(text: string): Row[] | RowRefusal {
+function splitRows(text: string, delimiter: string): Row[] | RowRefusal {
   try {
     const records = parse(text, {
       bom: true,
       raw: true,
       relax_column_count: true,
-      delimiter: delimiterOf(text),
+      delimiter,
+      // The header, and one more than may be.
+      to: thingsMost + 2,
       record_delimiter: ["\r\n", "\n", "\r"],
     }) as unknown as { record: string[]; raw: string }[];
     let line = 1;
@@ -82,18 +90,42 @@ function brokenText(error: CsvError): RowRefusal {
   };
 }
 
+/** The one that the header has most of, quoted names left aside. */
 function delimiterOf(text: string): string {
-  const header = /^[^\r\n]*/.exec(text)?.[0] ?? "";
-  if (header.includes(",")) return ",";
-  if (header.includes(";")) return ";";
-  return header.includes("\t") ? "\t" : ",";
+  const header = (/^[^\r\n]*/.exec(text)?.[0] ?? "").replace(/"[^"]*"/g, "");
+  const count = (sign: string) => header.split(sign).length;
+  return [",", ";", "\t"].reduce((most, sign) => (count(sign) > count(most) ? sign : most));
+}
+
+/** A cell as it is meant: without the apostrophe before what looks like a formula, and with a point in a number. */
+function cellReader(names: readonly string[], sheet: Sheet, hasDecimalComma: boolean) {
+  const isNumber = names.map((name) => hasDecimalComma && sheet.isNumber(name));
+  return (cell: string, at: number) => {
+    const meant = restored(cell);
+    return isNumber[at] && decimalComma.test(meant) ? meant.replace(",", ".") : meant;
+  };
+}
+
+const decimalComma = /^\s*[+-]?\d+,\d+\s*$/;
+
+const columnsMost = 2000;
+
+function tooManyColumns(line: number, count: number): RowRefusal {
+  return {
+    line,
+    column: "(the header)",
+    got: `${count} columns`,
+    expected: `at most ${columnsMost} columns`,
+  };
 }
 
 const forbiddenSteps: ReadonlySet<string> = new Set(["__proto__", "constructor", "prototype"]);
 
 function headerRefusals(line: number, names: readonly string[], required: readonly string[]): RowRefusal[] {
-  const refused = names.flatMap((name, at): RowRefusal[] => {
-    if (names.indexOf(name) !== at && name !== "")
+  const before = new Set<string>();
+  const isRepeated = (name: string) => before.has(name) || !before.add(name);
+  const refused = names.flatMap((name): RowRefusal[] => {
+    if (name !== "" && isRepeated(name))
       return [
         {
           line,
@@ -120,13 +152,22 @@ function headerRefusals(line: number, names: readonly string[], required: readon
     .map((name) => ({
       line,
       column: name,
-      got: `the columns ${names.join(", ")}`,
+      got: shortened(`the columns ${names.join(", ")}`),
       expected: `a column named ${name}`,
     }));
   return [...missing, ...refused];
 }
 
-function readRow({ line, cells }: Row, names: readonly string[], sheet: Sheet): ReadText {
+function shortened(text: string): string {
+  return text.length > 500 ? `${text.slice(0, 499)}…` : text;
+}
+
+function readRow(
+  { line, cells }: Row,
+  names: readonly string[],
+  cellOf: (cell: string, at: number) => string,
+  sheet: Sheet,
+): ReadText {
   const nameless = cells.findIndex((cell, at) => cell !== "" && !names[at]);
   if (nameless >= 0) {
     const got = JSON.stringify(cells[nameless]);
@@ -137,5 +178,5 @@ function readRow({ line, cells }: Row, names: readonly string[], sheet: Sheet): 
       expected: "an empty cell, since the column has no name",
     });
   }
-  return sheet.readRow(new Map(names.map((name, at) => [name, restored(cells[at] ?? "")])), line);
+  return sheet.readRow(new Map(names.map((name, at) => [name, cellOf(cells[at] ?? "", at)])), line);
 }

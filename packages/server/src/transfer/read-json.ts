@@ -1,4 +1,5 @@
-import type { Entry, ReadText, RowRefusal } from "./entry.ts";
+import { loneSurrogateAt } from "../wire/lone-surrogate.ts";
+import { type Entry, type ReadText, type RowRefusal, thingsMost, tooManyThings } from "./entry.ts";
 import { jsonLines } from "./json-lines.ts";
 
 /** What one kind of JSON file holds. */
@@ -18,6 +19,11 @@ export const benchShape: JsonShape = {
 
 /** Reads things as JSON, each list under its name. */
 export function readJson(text: string, shape: JsonShape): ReadText {
+  const read = readWhole(text, shape);
+  return read.entries.length > thingsMost ? refusedWhole(tooManyThings()) : read;
+}
+
+function readWhole(text: string, shape: JsonShape): ReadText {
   const { lines, brokenAt } = jsonLines(text.replace(/^\ufeff/, ""));
   if (brokenAt)
     return refusedWhole({
@@ -27,6 +33,14 @@ export function readJson(text: string, shape: JsonShape): ReadText {
       expected: brokenAt.expected,
     });
   const whole: unknown = JSON.parse(text.replace(/^\ufeff/, ""));
+  const broken = loneSurrogateAt(text, whole);
+  if (broken !== undefined)
+    return refusedWhole({
+      line: lineAt(lines, broken),
+      column: broken,
+      got: "half a character (a lone surrogate)",
+      expected: "whole characters",
+    });
   const lineOf = (path: string) => lineAt(lines, path);
   if (Array.isArray(whole)) return { entries: entriesOf(shape.lists[0], whole, "", lineOf), refused: [] };
   if (typeof whole !== "object" || whole === null) {

@@ -28,6 +28,8 @@ function writeRows(
   const cells = rows.map((row) => names.map((name) => neutralised(row.get(name) ?? "")));
   return stringify([names.map(neutralised), ...cells], {
     record_delimiter: "windows",
+    // Any one of these ends a row, or a cell, for some reader.
+    quoted_match: /[\r\n;\t]/,
   });
 }
 

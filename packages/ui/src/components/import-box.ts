@@ -1,3 +1,4 @@
+import { decodedText } from "@ferrule/core";
 import { css, html, LitElement, type TemplateResult } from "lit";
 import type { ImportReply, ImportRequest } from "../api.ts";
 import { tell } from "../events.ts";
@@ -6,6 +7,9 @@ import { countText } from "../format/number.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 import { settingsTableStyles } from "./settings-table.ts";
+
+/** As much as the server takes at once. */
+const bytesMost = 8_000_000;
 
 /** A file brought in: tried first, so that nothing is written before the user has seen what is wrong with it. */
 export class ImportBox extends LitElement {
@@ -111,7 +115,12 @@ export class ImportBox extends LitElement {
 
   readonly #chosen = async (event: Event) => {
     const file = (event.target as HTMLInputElement).files?.[0];
-    if (file) this.#take(await file.text());
+    if (!file) return;
+    // What is sent is held by the server to 8 MB; a file that is larger is not even read.
+    const text = file.size > bytesMost ? undefined : decodedText(new Uint8Array(await file.arrayBuffer()));
+    this.#take(text ?? "");
+    if (text === undefined)
+      this.trouble = `${file.name} is no text, or larger than ${bytesMost / 1_000_000} MB.`;
   };
 
   #take(text: string): void {

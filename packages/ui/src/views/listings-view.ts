@@ -1,4 +1,4 @@
-import type { Sighting } from "@ferrule/core";
+import { decodedText, type Sighting } from "@ferrule/core";
 import { css, html, LitElement, type PropertyValues, type TemplateResult } from "lit";
 import { ApiError } from "../api.ts";
 import { batchApi } from "../batch-api.ts";
@@ -183,7 +183,10 @@ export class ListingsView extends LitElement {
 
   readonly #chosen = async (event: Event): Promise<void> => {
     const file = (event.target as HTMLInputElement).files?.[0];
-    if (file) await this.#addMany(await file.text(), file.name);
+    if (!file) return;
+    const text = decodedText(new Uint8Array(await file.arrayBuffer()));
+    if (text === undefined) this.trouble = `${file.name} is no text.`;
+    else await this.#addMany(text, file.name);
   };
 
   #addMany(text: string, name?: string): Promise<void> {
