@@ -1,7 +1,18 @@
 import { createHash } from "node:crypto";
+import { join } from "node:path";
 import { canonicalText } from "@ferrule/core";
-import { describe, expect, it } from "vitest";
-import { ask, bondedShaft, looseParts, type TestApp, testApp, today } from "./server.test-kit.ts";
+import { describe, expect, it, onTestFinished } from "vitest";
+import { openSqlite } from "../../packages/server/src/store/sqlite.ts";
+import { openTables } from "../../packages/server/src/store/tables.ts";
+import {
+  ask,
+  bondedShaft,
+  looseParts,
+  type TestApp,
+  temporaryFolder,
+  testApp,
+  today,
+} from "./server.test-kit.ts";
 import { asked, headListing, model } from "./trade.test-kit.ts";
 
 const { head, adapter, shaft, grip } = looseParts;
@@ -183,4 +194,18 @@ it("says of a version that nobody knows only what is there and what was sent", a
     present: head,
     given: null,
   });
+});
+
+it("is held to what another program writes meanwhile: a version that it wrote is not overwritten", async () => {
+  const dataFolder = temporaryFolder();
+  const app = await testApp({ dataFolder });
+  const { headers } = await ask(app, "POST", "/api/bench/parts", grip);
+  const database = openSqlite(join(dataFolder, "bench.sqlite"));
+  onTestFinished(() => database.close());
+  const tables = openTables(database);
+  tables.parts.replace("g1", { ...grip, massG: 60 } as never);
+  const reply = await held(app, "PATCH", "/api/bench/parts/g1", String(headers.etag), { massG: 61 });
+  expect(reply.json().error).toMatchObject({ code: "changed-meanwhile", present: { massG: 60 }, base: grip });
+  const { changes } = (await ask(app, "GET", "/api/history")).body;
+  expect(changes.map(({ who }: { who: { means: string } }) => who.means)).toEqual(["command-line", "here"]);
 });

@@ -28,7 +28,10 @@ export interface Shelf<T, Deleted = BenchThings> {
   add(value: T): Outcome<T>;
   /** Puts a thing in the place of the one with this id, and keeps the id. */
   put(id: string, value: T): Outcome<T>;
-  remove(id: string): Outcome<Removed<Deleted>>;
+  /** The same for what is made of the thing that is there, between which and the change nothing comes. */
+  change(id: string, next: (present: T) => Outcome<T>): Outcome<T>;
+  /** `hold` may refuse, by throwing, what is there. */
+  remove(id: string, hold?: (present: T) => void): Outcome<Removed<Deleted>>;
   /** Why a thing that its schema takes cannot stand beside what is here, its own former self left out. */
   refusals(value: T & { id: string }): Refusal[];
   /** Adds things that have been checked, or puts them in the place of those with the same id. */
@@ -53,16 +56,30 @@ export function openShelf<T extends { id?: string }, Deleted>(
   spec: ShelfSpec<T, Deleted>,
 ): Shelf<T, Deleted> {
   const { table } = spec;
+  const change: Shelf<T>["change"] = (id, next) =>
+    tables.together(
+      () =>
+        found(spec, id, ({ value }) => {
+          const made = next(value);
+          return made.ok ? put(spec, id, made.value) : made;
+        }),
+      { what: `${spec.noun}-changed` },
+    );
   return {
     all: () => table.all().map(({ value }) => value),
     get: (id) => found(spec, id, ({ value }) => done(value)),
     add: (value) => tables.together(() => add(spec, value), { what: `${spec.noun}-added` }),
-    put: (id, value) =>
-      tables.together(() => found(spec, id, () => put(spec, id, value)), { what: `${spec.noun}-changed` }),
-    remove: (id) =>
-      tables.together(() => found(spec, id, (placed) => done(removeFrom(tables, spec, placed))), {
-        what: `${spec.noun}-deleted`,
-      }),
+    put: (id, value) => change(id, () => done(value)),
+    change,
+    remove: (id, hold = () => {}) =>
+      tables.together(
+        () =>
+          found(spec, id, (placed) => {
+            hold(placed.value);
+            return done(removeFrom(tables, spec, placed));
+          }),
+        { what: `${spec.noun}-deleted` },
+      ),
     refusals: (value) => spec.refusals(value),
     takeIn: (values) => tables.together(() => takeIn(spec, values), { what: "taken-in" }),
   };

@@ -25,6 +25,8 @@ export interface History {
   list(query: ChangeQuery): { readonly changes: ToldChange[]; readonly next: number | null };
   get(number: number, from: number, limit: number): Outcome<ToldChange & { readonly next: number | null }>;
   undo(number: number): Outcome<{ readonly change: ToldChange; readonly undo: number }>;
+  /** Runs work whole or not at all, so that nothing comes between what it looks at and what it changes. */
+  asOne<T>(work: () => T): T;
   /** A thing as it was in the version of this tag, where that is known. */
   version(table: string, id: string, tag: string): unknown;
 }
@@ -64,6 +66,7 @@ export function openHistory(tables: Tables, costs: Costs): History {
       const change = history.get(undone.value) as KeptChange;
       return done({ change: told(change), undo: deletions.count() });
     },
+    asOne: (work) => tables.together(work),
     version: (table, id, tag) => {
       for (const { after, before } of history.ofThing(table, id, versionsMost)) {
         if (after !== undefined && versionTag(after) === tag) return after;

@@ -34,12 +34,15 @@ export function addAdvert(app: App, { sheetDesk, history }: RouteContext): void 
   );
   const keepSchema = z.strictObject({ template: template.nullable() });
   app.put("/api/advert/template", { schema: { body: keepSchema, response } }, async (request, reply) => {
-    holdToVersion(request, {
-      present: () => done(sheetDesk.template().template),
-      given: request.body.template,
-      base: (tag) => history.version("sale-template", onlyId, tag),
+    const outcome = history.asOne(() => {
+      holdToVersion(request, {
+        present: () => done(sheetDesk.template().template),
+        given: request.body.template,
+        base: (tag) => history.version("sale-template", onlyId, tag),
+      });
+      return sheetDesk.keepTemplate(request.body.template);
     });
-    const kept = valueOrThrow(sheetDesk.keepTemplate(request.body.template));
+    const kept = valueOrThrow(outcome);
     return tagged(reply, { ...kept, placeholders }, kept.template);
   });
 }

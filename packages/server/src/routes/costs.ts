@@ -13,12 +13,15 @@ export function addCosts(app: App, { costs, history }: RouteContext): void {
     "/api/costs",
     { schema: { body: costSettingsSchema.partial(), response } },
     async (request, reply) => {
-      holdToVersion(request, {
-        present: () => done(costs.read()),
-        given: request.body,
-        base: (tag) => history.version("costs", onlyId, tag),
+      const changed = history.asOne(() => {
+        holdToVersion(request, {
+          present: () => done(costs.read()),
+          given: request.body,
+          base: (tag) => history.version("costs", onlyId, tag),
+        });
+        return costs.change(request.body);
       });
-      return tagged(reply, valueOrThrow(costs.change(request.body)));
+      return tagged(reply, valueOrThrow(changed));
     },
   );
 }

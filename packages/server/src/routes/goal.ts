@@ -20,12 +20,17 @@ export function addGoal(app: App, { bench, history }: RouteContext): void {
     "/api/bench/goal",
     { schema: { body: namedGoalSchema, response: replies(namedGoalSchema) } },
     async (request, reply) => {
-      hold(request);
-      return tagged(reply, bench.setGoal(request.body));
+      const goal = history.asOne(() => {
+        hold(request);
+        return bench.setGoal(request.body);
+      });
+      return tagged(reply, goal);
     },
   );
-  app.delete("/api/bench/goal", { schema: { response: replies(removedSchema) } }, async (request) => {
-    hold(request);
-    return bench.deleteGoal();
-  });
+  app.delete("/api/bench/goal", { schema: { response: replies(removedSchema) } }, async (request) =>
+    history.asOne(() => {
+      hold(request);
+      return bench.deleteGoal();
+    }),
+  );
 }

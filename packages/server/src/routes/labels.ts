@@ -40,12 +40,15 @@ export function addLabels(app: App, { labelDesk, network, history }: RouteContex
     "/api/labels/setup",
     { schema: { body: namedSetupSchema, response: replies(namedSetupSchema) } },
     async (request, reply) => {
-      holdToVersion(request, {
-        present: () => done(labelDesk.setup()),
-        given: request.body,
-        base: (tag) => history.version("labels", onlyId, tag),
+      const changed = history.asOne(() => {
+        holdToVersion(request, {
+          present: () => done(labelDesk.setup()),
+          given: request.body,
+          base: (tag) => history.version("labels", onlyId, tag),
+        });
+        return labelDesk.changeSetup(request.body);
       });
-      return tagged(reply, labelDesk.changeSetup(request.body));
+      return tagged(reply, changed);
     },
   );
   app.post(

@@ -35,12 +35,14 @@ export function addSettings(app: App, { settings, settingsDesk, history }: Route
     "/api/settings",
     { schema: { body: settingsSchema.partial(), response } },
     async (request, reply) => {
-      holdToVersion(request, {
-        present: () => done(settings.read()),
-        given: request.body,
-        base: (tag) => history.version("settings", onlyId, tag),
+      history.asOne(() => {
+        holdToVersion(request, {
+          present: () => done(settings.read()),
+          given: request.body,
+          base: (tag) => history.version("settings", onlyId, tag),
+        });
+        settings.write({ ...settings.read(), ...request.body });
       });
-      settings.write({ ...settings.read(), ...request.body });
       return tagged(reply, settings.read());
     },
   );

@@ -1,6 +1,6 @@
-import { type Build, buildSchema, measuredQuantities, parseWith } from "@ferrule/core";
+import { type Build, buildSchema, type Measurement, measuredQuantities, parseWith } from "@ferrule/core";
 import { z } from "zod";
-import { problem, valueOrThrow } from "../errors.ts";
+import { done, problem, valueOrThrow } from "../errors.ts";
 import { namedJointSchema, namedMeasurementSchema, namedPartSchema } from "../wire/named.ts";
 import { idParamsSchema, removedReply, replies } from "../wire/replies.ts";
 import { buildSheetSchema, comparedShape } from "../wire/sheet.ts";
@@ -98,12 +98,13 @@ export function addSheet(app: App, { sheetDesk, bench, history }: RouteContext):
     { schema: { params: idParamsSchema, response: replies(removedReply(namedMeasurementSchema)) } },
     async (request) => {
       const { id } = request.params;
-      holdToVersion(request, {
-        present: () => bench.measurements.get(id),
-        given: null,
-        base: (tag) => history.version("measurements", id, tag),
-      });
-      return valueOrThrow(bench.measurements.remove(id));
+      const hold = (present: Measurement) =>
+        holdToVersion(request, {
+          present: () => done(present),
+          given: null,
+          base: (tag) => history.version("measurements", id, tag),
+        });
+      return valueOrThrow(bench.measurements.remove(id, hold));
     },
   );
 }

@@ -2,7 +2,7 @@ import { mergePatch, parseWith } from "@ferrule/core";
 import type { FastifyRequest } from "fastify";
 import { z } from "zod";
 import type { Shelf } from "../bench/shelf.ts";
-import { problem, valueOrThrow } from "../errors.ts";
+import { done, type Outcome, problem, valueOrThrow } from "../errors.ts";
 import type { TableName } from "../store/history.ts";
 import { createdReplies, idParamsSchema, removedReply, replies } from "../wire/replies.ts";
 import { holdToVersion, tagged } from "../wire/version-tag.ts";
@@ -41,9 +41,9 @@ export function addShelf<T extends object, Deleted>(
   const params = idParamsSchema;
   const one = `${url}/:id`;
   const kept: z.ZodType = schema;
-  const hold = (request: FastifyRequest, id: string) =>
+  const hold = (request: FastifyRequest, id: string, present: T) =>
     holdToVersion(request, {
-      present: () => shelf.get(id),
+      present: () => done(present),
       given: request.body,
       base: (tag) => history.version(table, id, tag),
     });
@@ -54,9 +54,19 @@ export function addShelf<T extends object, Deleted>(
     reply.code(201).send(tagged(reply, valueOrThrow(shelf.add(request.body as T)))),
   );
   app.put(one, { schema: { params, body: inputSchema, response: replies(kept) } }, async (request, reply) => {
-    hold(request, request.params.id);
-    return tagged(reply, valueOrThrow(shelf.put(request.params.id, request.body as T)));
+    const { id } = request.params;
+    const put = shelf.change(id, (present) => {
+      hold(request, id, present);
+      return done(request.body as T);
+    });
+    return tagged(reply, valueOrThrow(put));
   });
+  const patched = (present: T, patch: unknown): Outcome<T> => {
+    const parsed = parseWith(schema, complete(mergePatch(present, patch)));
+    return parsed.ok
+      ? done(parsed.value)
+      : problem("bad-request", "The change was not taken", parsed.refusals);
+  };
   app.patch(
     one,
     {
@@ -67,17 +77,17 @@ export function addShelf<T extends object, Deleted>(
       },
     },
     async (request, reply) => {
-      hold(request, request.params.id);
-      const before = valueOrThrow(shelf.get(request.params.id));
-      const changed = parseWith(schema, complete(mergePatch(before, request.body)));
-      if (!changed.ok)
-        return valueOrThrow(problem("bad-request", "The change was not taken", changed.refusals));
-      return tagged(reply, valueOrThrow(shelf.put(request.params.id, changed.value)));
+      const { id } = request.params;
+      const changed = shelf.change(id, (present) => {
+        hold(request, id, present);
+        return patched(present, request.body);
+      });
+      return tagged(reply, valueOrThrow(changed));
     },
   );
   const removed: z.ZodType = removedReply(deletedSchema);
   app.delete(one, { schema: { params, response: replies(removed) } }, async (request) => {
-    hold(request, request.params.id);
-    return valueOrThrow(shelf.remove(request.params.id));
+    const { id } = request.params;
+    return valueOrThrow(shelf.remove(id, (present) => hold(request, id, present)));
   });
 }

@@ -85,14 +85,22 @@ export function addWatch(app: App, { watchlist, history }: RouteContext): void {
     "/api/watch/:id",
     { schema: { params, body: changeSchema, response: one } },
     async (request, reply) => {
-      hold(request, request.params.id);
-      return tagged(reply, valueOrThrow(watchlist.change(request.params.id, request.body)));
+      const { id } = request.params;
+      const changed = history.asOne(() => {
+        hold(request, id);
+        return watchlist.change(id, request.body);
+      });
+      return tagged(reply, valueOrThrow(changed));
     },
   );
   const deleted = replies(z.strictObject({ deleted: namedWatchSchema }));
   app.delete("/api/watch/:id", { schema: { params, response: deleted } }, async (request) => {
-    hold(request, request.params.id);
-    return { deleted: valueOrThrow(watchlist.remove(request.params.id)) };
+    const { id } = request.params;
+    const removed = history.asOne(() => {
+      hold(request, id);
+      return watchlist.remove(id);
+    });
+    return { deleted: valueOrThrow(removed) };
   });
 }
 

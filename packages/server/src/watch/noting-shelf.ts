@@ -15,5 +15,6 @@ export function notingShelf(
     ...shelf,
     add: (value) => noted(shelf.add(value)),
     put: (id, value) => noted(shelf.put(id, value)),
+    change: (id, next) => noted(shelf.change(id, next)),
   };
 }
