@@ -49,8 +49,8 @@ export interface AppOptions {
   /** The folder of the bench's database; without it the bench is kept in memory and gone at the end. */
   readonly dataFolder?: string;
   readonly reference: ReferenceFiles;
-  /** The example that is put on the bench at the very first start. */
-  readonly demo?: Example;
+  /** The example that is put on the bench at the very first start, or what reads it when it is needed. */
+  readonly demo?: Example | (() => Example);
   /** Today's date, such as 2026-11-25; by default this machine's. */
   readonly today?: () => string;
   /** The folder of the built page. */

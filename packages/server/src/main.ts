@@ -3,6 +3,7 @@ import { realpathSync } from "node:fs";
 import type { AddressInfo } from "node:net";
 import { fileURLToPath } from "node:url";
 import { buildApp } from "./app.ts";
+import { emptyContents } from "./bench/bench-contents.ts";
 import { localToday } from "./clock.ts";
 import { readEnvironment } from "./environment.ts";
 import { openNetwork } from "./network/network.ts";
@@ -35,7 +36,8 @@ async function start(): Promise<void> {
     requestsPerMinute,
     network,
     reference: readReference(`${checkout}data`),
-    demo: readDemo(`${checkout}data`),
+    // Read at the first start, and by those who ask for it again; holding it to its schemas takes longer than opening a large bench.
+    demo: () => readDemo(`${checkout}data`) ?? emptyContents,
     pageFolder: `${checkout}packages/ui/dist-page`,
     logger: { level: "error" },
     note: say,

@@ -65,12 +65,17 @@ export interface Bench {
 }
 
 /**
- * The bench kept in these tables. On the very first start the example is put on it, where there is one. `rates` are those
- * of its books.
+ * The bench kept in these tables. On the very first start the example is put on it, where there is one; it may be read when
+ * it is needed. `rates` are those of its books.
  */
-export function openBench(tables: Tables, rates: () => Rates, example: Example = emptyContents): Bench {
+export function openBench(
+  tables: Tables,
+  rates: () => Rates,
+  given: Example | (() => Example) = emptyContents,
+): Bench {
+  const example = typeof given === "function" ? once(given) : () => given;
   if (tables.settings.isExample() === undefined)
-    tables.together(() => putExample(tables, example), { isUnrecorded: true });
+    tables.together(() => putExample(tables, example()), { isUnrecorded: true });
   return {
     parts: partsShelf(tables),
     joints: jointsShelf(tables),
@@ -89,11 +94,19 @@ export function openBench(tables: Tables, rates: () => Rates, example: Example =
     view: () => viewOf(tables),
     text: benchText(tables),
     stamp: () => tables.stampOf(tables.parts, tables.joints, tables.claims),
-    undo: () => undoDelete(tables, example),
+    undo: () => undoDelete(tables, example()),
     startOwn: () => tables.together(() => startOwn(tables), { what: "own-bench-started" }),
     loadExample: (confirmed) =>
-      tables.together(() => loadExample(tables, example, confirmed), { what: "example-loaded" }),
+      tables.together(() => loadExample(tables, example(), confirmed), { what: "example-loaded" }),
     takeIn: (contents) => tables.together(() => takeIn(tables, contents), { what: "taken-in" }),
+  };
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
   };
 }
 

@@ -113,9 +113,20 @@ function add<T extends { id?: string }>(spec: ShelfSpec<T, unknown>, value: T): 
 type IdSpec<T extends { id?: string }> = Pick<ShelfSpec<T, unknown>, "table" | "stem" | "named">;
 
 /** An id that nothing has and that nothing elsewhere names. */
-function freeId<T extends { id?: string }>({ table, stem, named }: IdSpec<T>, value: T): string {
+function freeId<T extends { id?: string }>(spec: IdSpec<T>, value: T): string {
+  return idMaker(spec)(value);
+}
+
+/** Gives one id after the other; where many things come without one, the numbers that are taken are passed once. */
+function idMaker<T extends { id?: string }>({ table, stem, named }: IdSpec<T>, taken = table.ids()) {
   const elsewhere = named?.();
-  return newId(stem(value), (id) => table.get(id) !== undefined || elsewhere?.has(id) === true);
+  const next = new Map<string, number>();
+  return (value: T): string => {
+    const word = stem(value);
+    const id = newId(word, (one) => taken.has(one) || elsewhere?.has(one) === true, next.get(word));
+    next.set(word, Number(id.slice(word.length + 1)) + 1);
+    return id;
+  };
 }
 
 function put<T extends { id?: string }>(spec: ShelfSpec<T, unknown>, id: string, value: T): Outcome<T> {
@@ -144,15 +155,15 @@ function settle<T extends { id?: string }>(
 }
 
 /** Puts checked things into a table, those without an id under a new one. */
-export function takeIn<T extends { id?: string }>(
-  { table, stem, named }: IdSpec<T>,
-  values: readonly T[],
-): void {
-  const elsewhere = named?.();
+export function takeIn<T extends { id?: string }>(spec: IdSpec<T>, values: readonly T[]): void {
+  const { table } = spec;
+  const taken = table.ids();
+  const idFor = idMaker(spec, taken);
   for (const value of values) {
-    const id = value.id ?? freeId({ table, stem, named: () => elsewhere ?? new Set() }, value);
-    if (table.get(id) === undefined) table.insert({ ...value, id });
-    else table.replace(id, value);
+    const id = value.id ?? idFor(value);
+    if (taken.has(id)) table.replace(id, value);
+    else table.insert({ ...value, id });
+    taken.add(id);
   }
 }
 

@@ -12,6 +12,8 @@ export interface DocumentTable<T extends { id?: string }> {
   /** Everything as the JSON that it is kept as. */
   texts(): string[];
   get(id: string): Placed<T> | undefined;
+  /** The ids of everything. */
+  ids(): Set<string>;
   /** The id of what stands at a place. */
   idAt(place: number): string | undefined;
   /** Adds a thing at the end, or back at the place it had; the place is returned. */
@@ -40,6 +42,7 @@ export function documentTable<T extends { id?: string }>(
 ): DocumentTable<T> {
   const all = database.prepare(`SELECT place, body FROM ${name} ORDER BY place`);
   const texts = database.prepare(`SELECT body FROM ${name} ORDER BY place`);
+  const ids = database.prepare(`SELECT id FROM ${name}`);
   const one = database.prepare(`SELECT place, body FROM ${name} WHERE id = ?`);
   const idAt = database.prepare(`SELECT id FROM ${name} WHERE place = ?`);
   const insert = database.prepare(`INSERT INTO ${name} (place, id, body) VALUES (?, ?, ?)`);
@@ -58,6 +61,7 @@ export function documentTable<T extends { id?: string }>(
   return {
     all: () => all.all().map(placed),
     texts: () => (texts.all() as unknown as { body: string }[]).map(({ body }) => body),
+    ids: () => new Set((ids.all() as unknown as { id: string }[]).map(({ id }) => id)),
     get: (id) => {
       const row = one.get(id);
       return row === undefined ? undefined : placed(row);
