@@ -7,6 +7,8 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { readEnvironment } from "../../packages/server/src/environment.ts";
 import { listenProblem, StartupProblem } from "../../packages/server/src/startup-problem.ts";
+import { namesIn } from "../../packages/server/src/store/backups-folder.ts";
+import { makeOlderBench } from "../durability/older-bench.test-kit.ts";
 import { ask, looseParts, temporaryFolder, testApp } from "./server.test-kit.ts";
 
 describe("the data folder", () => {
@@ -162,6 +164,39 @@ describe("the server's process", { timeout: 120_000 }, () => {
       expect(said.err).toBe("");
     },
   );
+
+  it("says that an older bench is brought up to date and where it is kept, and makes the backup of the day", async () => {
+    const folder = temporaryFolder();
+    makeOlderBench(folder, 3);
+    const { child, said, ended } = startServer({ FERRULE_PORT: "0", FERRULE_DATA: folder });
+    const backups = join(folder, "backups");
+    await until(
+      () => namesIn(backups).some((name) => /^daily-.*sqlite$/.test(name)) || child.exitCode !== null,
+    );
+    expect(said.out).toMatch(
+      /brought up to date \(schema 3 to \d+\); as it was before it is kept in .*before-schema/,
+    );
+    expect(said.out.indexOf("brought up to date")).toBeLessThan(said.out.indexOf("http://"));
+    expect(namesIn(backups)).toEqual([
+      expect.stringMatching(/^\d{4}-\d\d-\d\d-before-schema-\d+\.sqlite$/),
+      expect.stringMatching(/^daily-\d{4}-\d\d-\d\d\.sqlite$/),
+    ]);
+    child.kill("SIGTERM");
+    expect(await ended).toEqual([0, null]);
+    expect(said.err).toBe("");
+  });
+
+  it("serves and says why where the backup of the day cannot be made", async () => {
+    const folder = temporaryFolder();
+    writeFileSync(join(folder, "backups"), "a file in the way");
+    const { child, said, ended } = startServer({ FERRULE_PORT: "0", FERRULE_DATA: folder });
+    await until(() => said.err !== "" || child.exitCode !== null);
+    expect(said.err).toMatch(/^Today's backup of the bench could not be made: .*backups.*\n$/);
+    const url = /http:\/\/127\.0\.0\.1:\d+\//.exec(said.out)?.[0];
+    expect((await fetch(`${url}api/health`)).status).toBe(200);
+    child.kill("SIGTERM");
+    expect(await ended).toEqual([0, null]);
+  });
 
   it("says in one line that the port is in use, and ends with 1", async () => {
     const other = createServer().listen(0, "127.0.0.1");

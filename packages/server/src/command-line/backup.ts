@@ -14,6 +14,8 @@ export const backupCommand: Command = {
   more: [
     "The copy is the bench, the lists, the books, the settings and what can be undone, as they are at that moment. It is read " +
       "through before it takes its name, so a file of that name is whole. ferrule restore FILE brings it back.",
+    "Ferrule makes one of its own accord on each day that it runs, in the folder backups beside the bench. It does not outlive the " +
+      "disk: put a copy on another one now and then.",
   ],
   exits: [],
   examples: [

@@ -34,10 +34,10 @@ export function latestBackup(dataFolder: string): string | undefined {
   return latest === undefined ? undefined : join(folder, latest);
 }
 
-/** What is in a folder; nothing where there is none that can be read. */
+/** What is in a folder, by name; nothing where there is none that can be read. */
 export function namesIn(folder: string): string[] {
   try {
-    return readdirSync(folder);
+    return readdirSync(folder).sort();
   } catch {
     return [];
   }
