@@ -32,10 +32,8 @@ export function readCsv(text: string, sheet: Sheet): ReadText {
       expected: "a line with the names of the columns",
     });
   const names = header.cells.map((cell) => restored(cell).trim());
-  if (names.length > columnsMost) return onlyRefusal(tooManyColumns(header.line, names.length));
   const refused = headerRefusals(header.line, names, sheet.required);
   if (refused.length > 0) return { entries: [], refused };
-  if (body.length > thingsMost) return onlyRefusal(tooManyThings());
   const cellOf = cellReader(names, sheet, delimiter === ";");
   return joinReads(body.map((row) => readRow(row, names, cellOf, sheet)));
 }
@@ -54,15 +52,11 @@ function joinReads(reads: readonly ReadText[]): ReadText {
 /** The rows with the line each begins in; blank ones are left out. */
 function splitRows(text: string, delimiter: string): Row[] | RowRefusal {
   try {
-    const records = parse(text, {
-      bom: true,
-      raw: true,
-      relax_column_count: true,
-      delimiter,
-      // The header, and one more than may be.
-      to: thingsMost + 2,
-      record_delimiter: ["\r\n", "\n", "\r"],
-    }) as unknown as { record: string[]; raw: string }[];
+    // For every row that is shorter than the first one the parser looks through all of that, so its width is seen to before.
+    const width = recordsOf(text, delimiter, 1)[0]?.record.length ?? 0;
+    if (width > columnsMost) return tooManyColumns(width);
+    const records = recordsOf(text, delimiter, thingsMost + 2);
+    if (records.length > thingsMost + 1) return tooManyThings();
     let line = 1;
     const rows = records.map(({ record, raw }) => {
       const row = { line, cells: record };
@@ -74,6 +68,17 @@ function splitRows(text: string, delimiter: string): Row[] | RowRefusal {
     if (!(error instanceof CsvError)) throw error;
     return brokenText(error);
   }
+}
+
+function recordsOf(text: string, delimiter: string, to: number): { record: string[]; raw: string }[] {
+  return parse(text, {
+    bom: true,
+    raw: true,
+    relax_column_count: true,
+    delimiter,
+    to,
+    record_delimiter: ["\r\n", "\n", "\r"],
+  }) as unknown as { record: string[]; raw: string }[];
 }
 
 function brokenText(error: CsvError): RowRefusal {
@@ -110,9 +115,9 @@ const decimalComma = /^\s*[+-]?\d+,\d+\s*$/;
 
 const columnsMost = 2000;
 
-function tooManyColumns(line: number, count: number): RowRefusal {
+function tooManyColumns(count: number): RowRefusal {
   return {
-    line,
+    line: 1,
     column: "(the header)",
     got: `${count} columns`,
     expected: `at most ${columnsMost} columns`,
@@ -178,5 +183,6 @@ function readRow(
       expected: "an empty cell, since the column has no name",
     });
   }
-  return sheet.readRow(new Map(names.map((name, at) => [name, cellOf(cells[at] ?? "", at)])), line);
+  const named = cells.slice(0, names.length).map((cell, at) => [names[at] ?? "", cellOf(cell, at)] as const);
+  return sheet.readRow(new Map(named), line);
 }
