@@ -9,7 +9,9 @@ const seed = Number(process.env.SEED ?? 20261125);
 
 /** The server as it is run, from the same build as the command line. */
 beforeAll(() => {
-  execFileSync(process.execPath, [`${checkout}scripts/ferrule.mjs`, "help"], { stdio: ["ignore", "ignore", "inherit"] });
+  execFileSync(process.execPath, [`${checkout}scripts/ferrule.mjs`, "help"], {
+    stdio: ["ignore", "ignore", "inherit"],
+  });
 }, 180_000);
 
 it(`keeps every acknowledged change, and no half of another, over ${rounds} kills in a storm of changes`, async () => {
