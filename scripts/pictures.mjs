@@ -89,6 +89,8 @@ async function takeView(address, view) {
   const place = await (places[view] ?? (() => `/${view}`))((path, body) => send(`${address}${path}`, body));
   for (const [screen, viewport] of Object.entries(screens)) {
     const page = await browser.newPage({ viewport, colorScheme: "light", reducedMotion: "reduce" });
+    // The page would listen for changes, and so never be without a request under way.
+    await page.addInitScript("delete globalThis.EventSource");
     await page.goto(`${address}${place}`);
     if (finished[view]) await page.getByText(finished[view]).waitFor();
     await settled(page);

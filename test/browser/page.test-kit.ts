@@ -68,23 +68,26 @@ export async function openWorkshop(): Promise<Workshop> {
 
 /**
  * A page at a path, once it has its answers. Errors of the page itself are collected in `faults`. A script is run at the start
- * of every page that is opened there.
+ * of every page that is opened there. With `isLive` it hears of changes as they are made; then the heading alone is waited for.
  */
 export async function openPage(
   workshop: Pick<Workshop, "browser">,
   address: string,
-  options: BrowserContextOptions = {},
+  { isLive = false, ...options }: BrowserContextOptions & { isLive?: boolean } = {},
   script = "",
 ): Promise<{ page: Page; faults: string[] }> {
   // What is kept for when there is no signal is the matter of tests of its own; elsewhere it would only take time.
   const quiet = { viewport: { width: 1280, height: 900 }, serviceWorkers: "block" } as const;
   const context = await workshop.browser.newContext({ ...quiet, ...options });
   if (script !== "") await context.addInitScript(script);
+  // A page that listens for changes is never without a request under way, which is what these tests wait for.
+  if (!isLive) await context.addInitScript("delete globalThis.EventSource");
   const page = await context.newPage();
   const faults: string[] = [];
   page.on("pageerror", (error) => faults.push(error.message));
   await page.goto(address);
-  await settled(page);
+  if (isLive) await page.locator("h1").first().waitFor();
+  else await settled(page);
   return { page, faults };
 }
 

@@ -26,6 +26,8 @@ export const viewPaths = {
   models: "/models",
   labels: "/labels",
   "find by code": "/code",
+  history: "/history",
+  "what changed at a part": "/history/parts/S01",
   devices: "/devices",
   "what waits for a signal": "/waiting",
   "nothing at this address": "/nowhere-at-all",

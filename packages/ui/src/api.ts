@@ -15,9 +15,15 @@ import type {
   Want,
   WorkStep,
 } from "@ferrule/core";
+import type { From } from "./clash/clash.ts";
+import { clashDesk } from "./clash/clash-desk.ts";
+import { clashOf, mergedUnasked, sentAgain } from "./clash/clash-of.ts";
 import type { DisplaySettings } from "./display-settings.ts";
+import { live } from "./live/live.ts";
 import { isQuestion } from "./offline/is-question.ts";
 import { type LostCall, signal } from "./offline/signal.ts";
+import { tagOf } from "./offline/tag-of.ts";
+import type { Thing } from "./offline/waiting-change.ts";
 
 /** The bench as it is kept. */
 export interface Bench {
@@ -86,11 +92,14 @@ export interface TuneRequest {
 export class ApiError extends Error {
   readonly code: string;
   readonly refusals: readonly Refusal[];
+  /** All that the server said of it. */
+  readonly details: Thing;
 
-  constructor(code: string, message: string, refusals: readonly Refusal[] = []) {
+  constructor(code: string, message: string, refusals: readonly Refusal[] = [], details: Thing = {}) {
     super(message);
     this.code = code;
     this.refusals = refusals;
+    this.details = details;
   }
 }
 
@@ -106,22 +115,36 @@ export const api = {
   resolve: () => call<Resolution>("GET", `/api/bench/resolve?limit=${answerLimit}`),
   part: (id: string) => call<Part>("GET", partPath(id)),
   addPart: (part: unknown) => call<Part>("POST", "/api/bench/parts", part),
-  changePart: (id: string, part: unknown) => call<Part>("PUT", partPath(id), part),
-  deletePart: (id: string) => call<{ deleted: Held; undo: number }>("DELETE", partPath(id)),
+  changePart: (id: string, part: unknown, base?: Part) =>
+    call<Part>("PUT", partPath(id), part, { from: base && { base } }),
+  deletePart: (id: string, base?: Part) =>
+    call<{ deleted: Held; undo: number }>("DELETE", partPath(id), undefined, { from: base && { base } }),
   goesWith: (id: string) => call<GoesWith>("GET", `${partPath(id)}/goes-with?limit=${answerLimit}`),
   addJoint: (joint: unknown) => call<Joint>("POST", "/api/bench/joints", joint),
-  deleteJoint: (id: string) =>
-    call<{ deleted: Held; undo: number }>("DELETE", `/api/bench/joints/${encodeURIComponent(id)}`),
+  deleteJoint: (id: string, base?: Joint) =>
+    call<{ deleted: Held; undo: number }>(
+      "DELETE",
+      `/api/bench/joints/${encodeURIComponent(id)}`,
+      undefined,
+      {
+        from: base && { base },
+      },
+    ),
   addClaim: (claim: unknown) => call<Claim>("POST", "/api/bench/claims", claim),
-  deleteClaim: (id: string) => call<{ deleted: Held; undo: number }>("DELETE", claimPath(id)),
+  deleteClaim: (id: string, base?: Claim) =>
+    call<{ deleted: Held; undo: number }>("DELETE", claimPath(id), undefined, { from: base && { base } }),
   undo: () => call<{ restored: Held; undo: number }>("POST", "/api/bench/undo"),
   startOwn: () => call<Bench>("POST", "/api/bench/start-own"),
   showExample: (confirm: boolean) => call<Bench>("POST", "/api/bench/example", confirm ? { confirm } : {}),
   goal: () => call<Goal>("GET", "/api/bench/goal"),
-  changeGoal: (goal: Goal) => call<Goal>("PUT", "/api/bench/goal", goal),
+  /** Changes some of the goal as it was seen. */
+  changeGoal: (change: Partial<Goal>, base: Goal) =>
+    call<Goal>("PUT", "/api/bench/goal", { ...base, ...change }, { from: { base, merges: true } }),
   settings: () => call<DisplaySettings>("GET", "/api/settings"),
-  changeSettings: (settings: Partial<DisplaySettings>) =>
-    call<DisplaySettings>("PUT", "/api/settings", settings),
+  changeSettings: (settings: Partial<DisplaySettings>, base?: DisplaySettings) =>
+    call<DisplaySettings>("PUT", "/api/settings", settings, {
+      from: base && { base, sendsFields: true, merges: true },
+    }),
   importFile: (request: ImportRequest) => call<ImportReply>("POST", "/api/bench/import", request),
   tune: (request: TuneRequest) => call<TuneReply>("POST", "/api/tune", request),
   estimate: (request: Omit<TuneRequest, "target" | "options">) =>
@@ -138,26 +161,83 @@ export interface TuneReply {
   readonly cautions: WorkStep["cautions"];
 }
 
-/** Asks the bench for one thing; without a signal, what is kept here answers. Whatever goes wrong comes as an `ApiError`. */
-export async function call<T>(method: string, path: string, body?: unknown, given?: AbortSignal): Promise<T> {
+/** How a call is made. */
+export interface Asking {
+  readonly signal?: AbortSignal;
+  /** The version that a change was made from: it is refused where the bench has another by now. */
+  readonly from?: From | undefined;
+}
+
+/** What the code of an `ApiError` is where a person chose to leave what somebody else made of it meanwhile. */
+export const tookTheirs = "took-theirs";
+
+/**
+ * Asks the bench for one thing; without a signal, what is kept here answers. Whatever goes wrong comes as an `ApiError`. Where
+ * the bench has another version than the change was made from, a person is asked, and it is sent again as they say.
+ */
+export async function call<T>(method: string, path: string, body?: unknown, asking: Asking = {}): Promise<T> {
+  const { signal: given, from } = asking;
   // The same key when it is sent again, so that what reached the bench without an answer is not done twice.
   const key = newKey();
-  const reply = signal.state.isLost ? undefined : await send(method, path, body, key, given);
-  if (reply === undefined) return withoutSignal<T>({ method, path, body, key });
+  const tag = from && (await versionOf(from));
+  const ended = isQuestion(method, path) ? undefined : live.sending();
+  const reply = signal.state.isLost ? undefined : await send(method, path, body, { key, tag, given });
+  ended?.(reply?.ok ?? false);
+  if (reply === undefined) return withoutSignal<T>({ method, path, body, key, before: from?.base as Thing });
   const answer: unknown = await reply.json().catch(() => undefined);
   if (reply.ok) {
     if (method === "GET") signal.saw(path, answer);
     if (!isQuestion(method, path)) signal.changed();
     return answer as T;
   }
+  const error = errorOf(reply, answer);
+  const present = from && presentIn(error, method, from);
+  if (from && present !== undefined) return settled<T>({ method, path, body }, from, present, error);
+  throw error;
+}
+
+function errorOf({ status }: Response, answer: unknown): ApiError {
   const error = (answer as { error?: { code?: string; message?: string; refusals?: Refusal[] } } | undefined)
     ?.error;
   if (error?.code === "not-paired") location.assign("/pair");
-  throw new ApiError(
+  return new ApiError(
     error?.code ?? "no-answer",
-    error?.message ?? `The server answered ${reply.status} without saying why`,
+    error?.message ?? `The server answered ${status} without saying why`,
     error?.refusals,
+    error as Thing | undefined,
   );
+}
+
+/** What is there where a change was made from another version; null where it is gone, undefined where it is no such error. */
+function presentIn({ code, details }: ApiError, method: string, { only }: From): Thing | null | undefined {
+  const present = (details["present"] ?? null) as Thing | null;
+  if (code === "changed-meanwhile") return only ? { [only]: present } : present;
+  return code === "not-found" && method === "PUT" ? null : undefined;
+}
+
+/** Asks a person where both changed the same, and sends what is to be. */
+async function settled<T>(
+  sent: { readonly method: string; readonly path: string; readonly body: unknown },
+  from: From,
+  present: Thing | null,
+  error: ApiError,
+): Promise<T> {
+  const clash = clashOf(sent, from, present);
+  const said = mergedUnasked(clash, from) ?? (await clashDesk.ask(clash));
+  if (said.is === "open") throw error;
+  const next = said.is === "mine" ? sentAgain(sent, from, clash, said.thing) : undefined;
+  if (!next) throw new ApiError(tookTheirs, "What is on the bench now stays as it is");
+  return call<T>(
+    next.method,
+    next.path,
+    next.body,
+    present === null ? {} : { from: { ...from, base: present } },
+  );
+}
+
+/** Not where the browser can work none out, on a page without HTTPS; the change then goes through as it is. */
+function versionOf({ base, only }: From): Promise<string> | undefined {
+  return globalThis.crypto.subtle ? tagOf(only ? (base as Thing)[only] : base) : undefined;
 }
 
 /** Nothing where the bench cannot be reached. */
@@ -165,14 +245,14 @@ async function send(
   method: string,
   path: string,
   body: unknown,
-  key: string,
-  given: AbortSignal | undefined,
+  { key, tag, given }: { key: string; tag: string | undefined; given: AbortSignal | undefined },
 ): Promise<Response | undefined> {
   const init = {
     method,
     headers: {
       ...(body !== undefined && { "content-type": "application/json" }),
       ...(canWait(method, path) && { "idempotency-key": key }),
+      ...(tag && { "if-match": `"${tag}"` }),
     },
     ...(given && { signal: given }),
     ...(body !== undefined && { body: JSON.stringify(body) }),

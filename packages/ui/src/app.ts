@@ -1,15 +1,21 @@
 import { css, html, LitElement, type TemplateResult } from "lit";
 import { keyed } from "lit/directives/keyed.js";
 import { api } from "./api.ts";
+import type { Clash, Settled } from "./clash/clash.ts";
+import { clashDesk } from "./clash/clash-desk.ts";
+import type { ClashDialog } from "./components/clash-dialog.ts";
+import { deviceApi } from "./device-api.ts";
 import { type DisplaySettings, defaultDisplay } from "./display-settings.ts";
 import type { News } from "./events.ts";
 import { failed } from "./fetched.ts";
 import { countText } from "./format/number.ts";
+import { type Elsewhere, live } from "./live/live.ts";
 import type { Renamed } from "./offline/send-waiting.ts";
 import { signal } from "./offline/signal.ts";
 import { type Route, routeFrom } from "./route.ts";
 import { baseStyles } from "./styles/base-styles.ts";
 import { isHere, loadView } from "./views/load-view.ts";
+import "./components/live-line.ts";
 import "./components/page-header.ts";
 import "./views/bench-view.ts";
 import "./views/claims-view.ts";
@@ -116,6 +122,10 @@ export class FerruleApp extends LitElement {
     signal.addEventListener("caught-up", this.#caughtUp);
     // A browser that keeps nothing shows the page all the same.
     void signal.start().catch(() => undefined);
+    clashDesk.ask = (clash) => this.#askAbout(clash);
+    live.addEventListener("elsewhere", this.#changedElsewhere);
+    live.addEventListener("open", this.#reached);
+    void this.#listen();
     void api.settings().then((display) => this.#show(display), failed);
   }
 
@@ -129,6 +139,8 @@ export class FerruleApp extends LitElement {
     window.removeEventListener("popstate", this.#moved);
     window.removeEventListener("paste", this.#pasted);
     signal.removeEventListener("caught-up", this.#caughtUp);
+    live.removeEventListener("elsewhere", this.#changedElsewhere);
+    live.removeEventListener("open", this.#reached);
   }
 
   override render() {
@@ -143,6 +155,7 @@ export class FerruleApp extends LitElement {
       >
         ${keyed(`${this.path} ${this.turn}`, this.renderRoute(routeFrom(this.path)))}
       </main>
+      <ferrule-live-line></ferrule-live-line>
       <div class="done" role="status">${this.renderDone()}</div>
     `;
   }
@@ -211,6 +224,8 @@ export class FerruleApp extends LitElement {
         return html`<ferrule-labels-view class="view" .display=${display} .chosen=${route.parts}></ferrule-labels-view>`;
       case "code":
         return html`<ferrule-code-view class="view" .code=${route.code}></ferrule-code-view>`;
+      case "history":
+        return html`<ferrule-history-view class="view" .display=${display} .of=${route.of}></ferrule-history-view>`;
       case "devices":
         return html`<ferrule-devices-view class="view"></ferrule-devices-view>`;
       case "waiting":
@@ -290,6 +305,32 @@ export class FerruleApp extends LitElement {
     });
   };
 
+  /** What is kept for when there is no signal follows, and so does how things are shown. */
+  readonly #changedElsewhere = (event: Event): void => {
+    signal.changed();
+    const { changes, isAll } = (event as CustomEvent<Elsewhere>).detail;
+    if (isAll || changes.some(({ ids }) => ids["settings"]))
+      void api.settings().then((display) => this.#show(display), failed);
+  };
+
+  readonly #reached = (): void => void signal.look();
+
+  /** Which of the changes are this page's own, the bench tells by the device; at the machine that serves there is none. */
+  async #listen(): Promise<void> {
+    const isAtTheBench = /^(localhost|127\.0\.0\.1|\[::1\])$/.test(location.hostname);
+    if (!isAtTheBench) live.device = await deviceApi.devices().then(({ here }) => here, failedToNull);
+    live.start();
+  }
+
+  /** What two changed at once is shown in a dialog that few ever need. */
+  async #askAbout(clash: Clash): Promise<Settled> {
+    await import("./components/clash-dialog.ts");
+    const dialog = document.createElement("ferrule-clash-dialog") as ClashDialog;
+    dialog.clash = clash;
+    dialog.display = this.display;
+    return dialog.ask();
+  }
+
   readonly #skip = (event: Event): void => {
     event.preventDefault();
     this.#heading()?.focus();
@@ -361,6 +402,8 @@ async function broughtBack(): Promise<string> {
   const [first] = [...restored.parts, ...restored.claims, ...restored.joints];
   return `Brought back ${first?.id ?? "what was there"}.`;
 }
+
+const failedToNull = (): null => null;
 
 /** Text that another app shared is in the address only until the page is open. */
 function takeShared(): string | undefined {

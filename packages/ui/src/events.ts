@@ -1,4 +1,4 @@
-import type { ClubType, Fault, Joint, Target, TuneSolution } from "@ferrule/core";
+import type { ClubType, Fault, Joint, Target, TuneSolution, Watch } from "@ferrule/core";
 import type { DisplaySettings } from "./display-settings.ts";
 import type { LabelSetup } from "./labels/label-sheet.ts";
 import type { PlanWishes } from "./plan-api.ts";
@@ -43,8 +43,8 @@ export interface News {
   /** A plan is to be made within these. */
   readonly "ferrule-wishes": PlanWishes;
   /** The user says something about what is watched for, or takes it off the list. */
-  readonly "ferrule-watch": { readonly id: string; readonly change: WatchChange };
-  readonly "ferrule-unwatch": { readonly id: string };
+  readonly "ferrule-watch": { readonly change: WatchChange; readonly base: Watch };
+  readonly "ferrule-unwatch": Watch;
   /** What was read off a finished club is kept. */
   readonly "ferrule-measured": MeasureReply;
   /** A fault of safety was cleared by a person with a note. */

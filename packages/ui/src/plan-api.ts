@@ -25,7 +25,7 @@ const jobPath = (id: string) => `/api/plan/jobs/${encodeURIComponent(id)}`;
 /** Every call about plans. */
 export const planApi = {
   plan: (wishes: PlanWishes, seconds: number, signal: AbortSignal, nextBest = true) =>
-    call<Plan>("POST", "/api/plan", { ...wishes, seconds, nextBest }, signal),
+    call<Plan>("POST", "/api/plan", { ...wishes, seconds, nextBest }, { signal }),
   startJob: (wishes: PlanWishes, seconds: number) =>
     call<{ readonly job: string }>("POST", "/api/plan/jobs", { ...wishes, seconds }),
   job: (id: string) => call<PlanJob>("GET", jobPath(id)),

@@ -20,6 +20,7 @@ export type Route =
   | { readonly view: "advert"; readonly parts: readonly string[] }
   | { readonly view: "labels"; readonly parts: readonly string[] }
   | { readonly view: "code"; readonly code?: string }
+  | { readonly view: "history"; readonly of?: { readonly table: string; readonly id: string } }
   | { readonly view: SimpleView }
   | { readonly view: "nowhere" };
 
@@ -61,6 +62,8 @@ export function routeFrom(path: string): Route {
   if (first === "inspect" && second) return { view: "inspection", id: second };
   if (first === "advert" && second) return { view: "advert", parts: after };
   if (first === "labels") return { view: "labels", parts: after };
+  if (first === "history")
+    return second && third ? { view: "history", of: { table: second, id: third } } : { view: "history" };
   if (first === "code") return second ? { view: "code", code: second } : { view: "code" };
   const view = simple.find((name) => name === first);
   return view ? { view } : { view: "nowhere" };
@@ -105,6 +108,8 @@ export const hrefs = {
   advert: (parts: readonly string[]) => pathOf("advert", ...parts),
   /** The labels of these parts; none leaves the choice to the page. */
   labels: (parts: readonly string[]) => pathOf("labels", ...parts),
+  /** What was changed of one thing. */
+  history: (table: string, id: string) => pathOf("history", table, id),
   /** The form that sells these parts together; none leaves the choice to the form. */
   sell: (parts: readonly string[]) => pathOf("sell", ...parts),
 };

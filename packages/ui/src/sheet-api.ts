@@ -85,5 +85,12 @@ export const sheetApi = {
   tryTemplate: (parts: readonly string[], template: string) =>
     call<SaleDescription>("POST", "/api/advert", { parts, template }),
   template: () => call<TemplateReply>("GET", "/api/advert/template"),
-  keepTemplate: (template: string | null) => call<TemplateReply>("PUT", "/api/advert/template", { template }),
+  /** Keeps it; `base` is the text that it was written over. */
+  keepTemplate: (template: string | null, base?: string) =>
+    call<TemplateReply>(
+      "PUT",
+      "/api/advert/template",
+      { template },
+      { from: base === undefined ? undefined : { base: { template: base }, only: "template" } },
+    ),
 };

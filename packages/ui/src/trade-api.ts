@@ -63,9 +63,12 @@ function shelf<T extends Id, Name extends string>(path: string) {
     all: () => call<Readonly<Record<Name, readonly T[]>>>("GET", path),
     one: (id: string) => call<T>("GET", one(id)),
     add: (thing: unknown) => call<T>("POST", path, thing),
-    put: (id: string, thing: unknown) => call<T>("PUT", one(id), thing),
-    patch: (id: string, change: unknown) => call<T>("PATCH", one(id), change),
-    remove: (id: string) => call<Deleted>("DELETE", one(id)),
+    put: (id: string, thing: unknown, base?: object) =>
+      call<T>("PUT", one(id), thing, { from: base && { base } }),
+    patch: (id: string, change: unknown, base?: T) =>
+      call<T>("PATCH", one(id), change, { from: base && { base, sendsFields: true, merges: true } }),
+    remove: (id: string, base?: object) =>
+      call<Deleted>("DELETE", one(id), undefined, { from: base && { base } }),
     importFile: (request: ImportRequest) => call<ImportReply>("POST", `${path}/import`, request),
   };
 }
@@ -83,5 +86,6 @@ export const tradeApi = {
   sell: (request: unknown) => call<SellReply>("POST", "/api/books/sell", request),
   summary: () => call<BooksSummary>("GET", "/api/books/summary"),
   costs: () => call<CostSettings>("GET", "/api/costs"),
-  changeCosts: (change: Partial<CostSettings>) => call<CostSettings>("PUT", "/api/costs", change),
+  changeCosts: (change: Partial<CostSettings>, base: CostSettings) =>
+    call<CostSettings>("PUT", "/api/costs", change, { from: { base, sendsFields: true, merges: true } }),
 };

@@ -42,8 +42,12 @@ export const watchApi = {
   entries: () =>
     call<{ readonly entries: readonly WatchEntry[]; readonly upToDate: boolean }>("GET", "/api/watch"),
   add: (watch: unknown) => call<Watch>("POST", "/api/watch", watch),
-  change: (id: string, change: WatchChange) => call<Watch>("PATCH", watchPath(id), change),
-  remove: (id: string) => call<{ readonly deleted: Watch }>("DELETE", watchPath(id)),
+  change: (id: string, change: WatchChange, base?: Watch) =>
+    call<Watch>("PATCH", watchPath(id), change, {
+      from: base && { base, sendsFields: true, merges: true },
+    }),
+  remove: (id: string, base?: Watch) =>
+    call<{ readonly deleted: Watch }>("DELETE", watchPath(id), undefined, { from: base && { base } }),
   hits: (all = false) =>
     call<{ readonly hits: readonly SeenHit[] }>("GET", all ? "/api/hits?all=true" : "/api/hits"),
   dealWith: (id: string, isDealtWith: boolean) =>

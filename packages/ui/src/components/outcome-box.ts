@@ -92,7 +92,7 @@ export class OutcomeBox extends LitElement {
       outcomeOn: isOpen ? null : dayText(new Date()),
       outcomePrice: amountMinor === undefined ? null : { amountMinor, currency: this.currency },
     };
-    this.trouble = await tradeApi.sightings.patch(this.sighting.id, change).then(
+    this.trouble = await tradeApi.sightings.patch(this.sighting.id, change, this.sighting).then(
       () => undefined,
       (error: unknown) => `${failed(error).message}.`,
     );

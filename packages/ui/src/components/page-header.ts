@@ -21,6 +21,7 @@ const morePlaces: readonly Place[] = [
   ["/models", "Models"],
   ["/labels", "Labels"],
   ["/code", "Find by code"],
+  ["/history", "History"],
   ["/exchange", "Import, export"],
   ["/devices", "Devices"],
   ["/settings", "Settings"],

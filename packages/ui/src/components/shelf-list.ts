@@ -1,12 +1,15 @@
 import type { Refusal } from "@ferrule/core";
 import { css, html, LitElement, type TemplateResult } from "lit";
-import { ApiError } from "../api.ts";
+import { repeat } from "lit/directives/repeat.js";
+import { ApiError, tookTheirs } from "../api.ts";
 import { tell } from "../events.ts";
 import { failed } from "../fetched.ts";
 import type { RecordField } from "../form/record-field.ts";
 import { countText } from "../format/number.ts";
+import { OpenThing } from "../live/open-thing.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
+import { meanwhileNote } from "./meanwhile-note.ts";
 import { emptyNote } from "./state-notes.ts";
 import "./record-form.ts";
 
@@ -31,8 +34,12 @@ export interface ShelfKind {
   readonly opened: (thing: never | undefined) => unknown;
   readonly closed: (record: Readonly<Record<string, unknown>>, before: never | undefined) => unknown;
   readonly add: (thing: unknown) => Promise<unknown>;
-  readonly put: (id: string, thing: unknown) => Promise<unknown>;
-  readonly remove: (id: string) => Promise<unknown>;
+  /** `before` is the thing as the form was opened with it, or as it was shown. */
+  readonly put: (id: string, thing: unknown, before: object) => Promise<unknown>;
+  readonly remove: (id: string, before: object) => Promise<unknown>;
+  /** The table of the history that they are kept in, and how to read one of them again; none where they are part of something. */
+  readonly table?: string;
+  readonly one?: (id: string) => Promise<unknown>;
 }
 
 const mostRows = 60;
@@ -85,6 +92,13 @@ export class ShelfList extends LitElement {
   declare private open: string | undefined;
   declare private trouble: string | undefined;
   declare private refusals: readonly Refusal[];
+  /** What is being changed, as it was when its form was opened. */
+  #before: Kept | undefined;
+  readonly #watched = new OpenThing(this, () => {
+    const { table, one } = this.kind;
+    const base = this.#before;
+    return base && table && one ? { table, id: base.id, base, present: () => one(base.id) } : undefined;
+  });
 
   constructor() {
     super();
@@ -97,7 +111,7 @@ export class ShelfList extends LitElement {
     const found = this.found();
     return html`<div class="stack">
       ${this.open === "" ? this.renderForm(undefined) : html`<button class="main" @click=${() => this.#openForm("")}>Add a ${this.kind.word}</button>`}
-      ${this.things.length === 0 ? emptyNote(`No ${this.kind.word} yet`, this.kind.emptyText) : this.renderList(found)}
+      ${this.things.length === 0 && !this.#before ? emptyNote(`No ${this.kind.word} yet`, this.kind.emptyText) : this.renderList(found)}
     </div>`;
   }
 
@@ -107,7 +121,12 @@ export class ShelfList extends LitElement {
     return html`
       ${this.things.length < fewThings ? "" : this.renderSearch()}
       <p class="small soft" role="status">${found.length === this.things.length ? count(found) : `${found.length} of ${count(this.things)}`}${found.length > mostRows ? `, the first ${mostRows} shown` : ""}</p>
-      <ul class="plain">${found.slice(0, mostRows).map((thing) => html`<li>${thing.id === this.open ? this.renderForm(thing) : this.renderRow(thing)}</li>`)}</ul>
+      <ul class="plain">${repeat(
+        this.rows(found),
+        ({ id }) => id,
+        (thing) =>
+          html`<li>${thing.id === this.open ? this.renderForm(this.#before) : this.renderRow(thing)}</li>`,
+      )}</ul>
     `;
   }
 
@@ -133,6 +152,7 @@ export class ShelfList extends LitElement {
     const { fields, opened, word } = this.kind;
     return html`<section class="ticket" aria-label=${thing ? `Change the ${word}` : `Add a ${word}`}>
       <h2>${thing ? `Change the ${word}` : `Add a ${word}`}</h2>
+      ${thing ? meanwhileNote(this.#watched.meanwhile, this.#takeTheirs) : ""}
       <ferrule-record-form
         .fields=${fields(thing as never)}
         .record=${opened(thing as never)}
@@ -142,6 +162,13 @@ export class ShelfList extends LitElement {
         @ferrule-record=${(event: CustomEvent<{ record: Record<string, unknown> }>) => this.#save(event, thing)}
       ><button type="button" @click=${() => this.#close()}>Not now</button></ferrule-record-form>
     </section>`;
+  }
+
+  /** What is being changed stays on the page, also where somebody else deletes it meanwhile. */
+  private rows(found: readonly Kept[]): readonly Kept[] {
+    const rows = found.slice(0, mostRows);
+    const before = this.#before;
+    return before === undefined || rows.some(({ id }) => id === before.id) ? rows : [before, ...rows];
   }
 
   private found(): readonly Kept[] {
@@ -158,14 +185,25 @@ export class ShelfList extends LitElement {
   async #openForm(id: string): Promise<void> {
     this.#close();
     this.open = id;
+    this.#before = this.things.find((thing) => thing.id === id);
     await this.updateComplete;
     const form = this.renderRoot.querySelector<LitElement>("ferrule-record-form");
     await form?.updateComplete;
     form?.focus();
   }
 
+  /** The form begins anew with what is there now, or closes where that is nothing. */
+  readonly #takeTheirs = (): void => {
+    this.#before = this.#watched.meanwhile?.present as Kept | undefined;
+    if (!this.#before) this.#close();
+    this.#watched.forget();
+    tell(this, "ferrule-retry", undefined);
+  };
+
   #close(): void {
     this.open = undefined;
+    this.#before = undefined;
+    this.#watched.forget();
     this.trouble = undefined;
     this.refusals = [];
   }
@@ -176,17 +214,22 @@ export class ShelfList extends LitElement {
   ): Promise<void> {
     event.stopPropagation();
     const thing = this.kind.closed(event.detail.record, before as never);
-    await (before ? this.kind.put(before.id, thing) : this.kind.add(thing)).then(
+    await (before ? this.kind.put(before.id, thing, before) : this.kind.add(thing)).then(
       () => this.#changed(before ? "Kept." : `The ${this.kind.word} is added.`),
       (error: unknown) => this.#refused(error),
     );
   }
 
-  async #delete({ id }: Kept): Promise<void> {
-    await this.kind.remove(id).then(
+  async #delete(thing: Kept): Promise<void> {
+    await this.kind.remove(thing.id, thing).then(
       () => this.#changed(`The ${this.kind.word} is deleted.`, this.kind.undoable),
-      (error: unknown) => tell(this, "ferrule-done", { text: `${failed(error).message}.` }),
+      (error: unknown) => this.#notDeleted(error),
     );
+  }
+
+  #notDeleted(error: unknown): void {
+    tell(this, "ferrule-done", { text: `${failed(error).message}.` });
+    tell(this, "ferrule-retry", undefined);
   }
 
   #changed(text: string, undoable = false): void {
@@ -200,6 +243,12 @@ export class ShelfList extends LitElement {
   }
 
   #refused(error: unknown): void {
+    const isLeft = error instanceof ApiError && error.code === tookTheirs;
+    if (isLeft) this.#changed(`${error.message}.`);
+    else this.#say(error);
+  }
+
+  #say(error: unknown): void {
     this.trouble = `${failed(error).message}.`;
     this.refusals = error instanceof ApiError ? error.refusals : [];
   }

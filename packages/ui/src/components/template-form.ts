@@ -35,7 +35,7 @@ export class TemplateForm extends LitElement {
   declare private refusals: readonly Refusal[];
   declare private tried: string | undefined;
   declare private busy: boolean;
-  readonly #reply = new Fetched(this, () => sheetApi.template());
+  readonly #reply = new Fetched(this, () => sheetApi.template(), "nothing");
 
   constructor() {
     super();
@@ -96,7 +96,12 @@ export class TemplateForm extends LitElement {
   readonly #first = () => this.#kept(null, "Back to the first template.");
 
   async #kept(template: string | null, text: string): Promise<void> {
-    const kept = await this.#do(sheetApi.keepTemplate(template));
+    const kept = await this.#do(
+      sheetApi.keepTemplate(
+        template,
+        this.#reply.state.is === "ready" ? this.#reply.state.value.template : undefined,
+      ),
+    );
     if (!kept) return;
     this.tried = undefined;
     await this.#reply.again();

@@ -1,3 +1,4 @@
+import type { Watch } from "@ferrule/core";
 import { css, html, LitElement, type TemplateResult } from "lit";
 import { tell } from "../events.ts";
 import { shareText } from "../format/duration.ts";
@@ -109,7 +110,7 @@ export class WatchItem extends LitElement {
     return html`<div class="row">
       <button aria-pressed=${pinned === true} aria-label="Pin ${text}" @click=${() => this.#change({ pinned: !pinned })}>${pinned ? "Unpin" : "Pin"}</button>
       <button aria-pressed=${muted === true} aria-label="Mute ${text}" @click=${() => this.#change({ muted: !muted })}>${muted ? "Unmute" : "Mute"}</button>
-      ${by === "hand" ? html`<button aria-label="Take off the list: ${text}" @click=${() => tell(this, "ferrule-unwatch", { id: this.entry.watch.id })}>Take off the list</button>` : ""}
+      ${by === "hand" ? html`<button aria-label="Take off the list: ${text}" @click=${() => tell(this, "ferrule-unwatch", this.entry.watch)}>Take off the list</button>` : ""}
     </div>`;
   }
 
@@ -126,23 +127,33 @@ export class WatchItem extends LitElement {
     const place = this.place ?? watch.place ?? "";
     return html`<form class="grid" novalidate @submit=${(event: Event) => this.#save(event, cap, place)}>
       <div><label for="cap">Pay at most (${this.currency})</label>
-        <input id="cap" inputmode="decimal" autocomplete="off" placeholder="What it is worth" aria-invalid=${isWrong} aria-describedby="cap-refused" .value=${cap} @input=${(event: Event) => (this.cap = (event.target as HTMLInputElement).value)} />
+        <input id="cap" inputmode="decimal" autocomplete="off" placeholder="What it is worth" aria-invalid=${isWrong} aria-describedby="cap-refused" .value=${cap} @input=${(event: Event) => this.#typed({ cap: (event.target as HTMLInputElement).value })} />
         <div id="cap-refused">${isWrong ? html`<p class="refusal">✕ An amount is expected, such as 12.50.</p>` : ""}</div></div>
       <div><label for="place">Only at this place</label>
-        <input id="place" autocomplete="off" placeholder="Anywhere" maxlength="200" .value=${place} @input=${(event: Event) => (this.place = (event.target as HTMLInputElement).value)} /></div>
+        <input id="place" autocomplete="off" placeholder="Anywhere" maxlength="200" .value=${place} @input=${(event: Event) => this.#typed({ place: (event.target as HTMLInputElement).value })} /></div>
       <button type="submit" ?disabled=${isWrong} aria-label="Keep cap and place of ${watch.text}">Keep</button>
     </form>`;
   }
 
+  /** The want as it was when typing began, whatever somebody else makes of it meanwhile. */
+  #typedOver: Watch | undefined;
+
+  #typed(typed: { readonly cap?: string; readonly place?: string }): void {
+    this.#typedOver ??= this.entry.watch;
+    Object.assign(this, typed);
+  }
+
   #save(event: Event, cap: string, place: string): void {
     event.preventDefault();
-    this.#change({ capMinor: parseMoney(cap, this.currency) ?? null, place: place.trim() || null });
+    const change = { capMinor: parseMoney(cap, this.currency) ?? null, place: place.trim() || null };
+    tell(this, "ferrule-watch", { change, base: this.#typedOver ?? this.entry.watch });
+    this.#typedOver = undefined;
     this.cap = undefined;
     this.place = undefined;
   }
 
   #change(change: WatchChange): void {
-    tell(this, "ferrule-watch", { id: this.entry.watch.id, change });
+    tell(this, "ferrule-watch", { change, base: this.entry.watch });
   }
 
   async #copy(line: string): Promise<void> {

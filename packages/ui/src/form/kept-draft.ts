@@ -1,10 +1,12 @@
-import type { PartKind } from "@ferrule/core";
+import type { Part, PartKind } from "@ferrule/core";
 import type { Draft } from "./draft.ts";
 import { keepInTab, readFromTab } from "./kept-in-tab.ts";
 
 export interface KeptDraft {
   readonly kind: PartKind | undefined;
   readonly draft: Draft;
+  /** The part that it was typed over. */
+  readonly before?: Part | undefined;
 }
 
 const nameOf = (id: string | undefined) => `draft.${id ?? "(new)"}`;

@@ -1,6 +1,7 @@
 import { canonicalText } from "@ferrule/core";
 import type { Kept } from "./kept.ts";
 import { mergeThree } from "./merge-three.ts";
+import { tagOf } from "./tag-of.ts";
 import type { Thing, WaitingChange } from "./waiting-change.ts";
 
 /** An id that was made up here and that the bench has another for. */
@@ -84,12 +85,6 @@ async function requestOf({ method, body, key, before, path, list }: WaitingChang
     },
     ...(body !== undefined && { body: JSON.stringify(body) }),
   };
-}
-
-/** As the server makes it: SHA-256 of the canonical text, in hexadecimal. */
-async function tagOf(thing: Thing): Promise<string> {
-  const hash = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(canonicalText(thing)));
-  return [...new Uint8Array(hash)].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
 /** What is there now; null where there is nothing, undefined where nobody answers. */

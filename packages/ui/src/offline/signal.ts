@@ -19,6 +19,8 @@ export interface LostCall {
   readonly path: string;
   readonly body: unknown;
   readonly key: string;
+  /** What a change was made from, where that is known better than by what was seen last. */
+  readonly before?: Thing | undefined;
 }
 
 /** How long a call may stay without an answer before the page looks whether the bench is there at all. */
@@ -84,8 +86,9 @@ export class Signal extends EventTarget {
   }
 
   /** What the worker says in the bench's place. */
-  async answer(call: LostCall): Promise<OfflineAnswer> {
-    const answer = await this.#ask({ do: "ask", seen: this.#seen.get(call.path) ?? null, ...call });
+  async answer({ before, ...call }: LostCall): Promise<OfflineAnswer> {
+    const seen = before ?? this.#seen.get(call.path) ?? null;
+    const answer = await this.#ask({ do: "ask", seen, ...call });
     if (answer.ok && call.method !== "GET") await this.keepUp();
     return answer;
   }

@@ -11,7 +11,7 @@ import { currencyChoices } from "./currency-choices.ts";
 
 /** The lines of the books, as they are listed and typed in. Money out is kept negative; the form asks which way it went. */
 export function entryShelf(costs: CostSettings): ShelfKind {
-  const { all: _all, one: _one, patch: _patch, importFile: _importFile, ...calls } = tradeApi.books;
+  const { all: _all, patch: _patch, importFile: _importFile, ...calls } = tradeApi.books;
   return {
     word: "line",
     undoable: true,
@@ -38,6 +38,7 @@ export function entryShelf(costs: CostSettings): ShelfKind {
       ...record,
       amount: signed(record["amount"] as Money, way === "out", String(currency)),
     }),
+    table: "entries",
     ...calls,
   };
 }

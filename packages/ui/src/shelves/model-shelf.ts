@@ -24,7 +24,7 @@ const fields: readonly RecordField[] = [
 
 /** The models that the tool knows by name, as they are listed and typed in. */
 export function modelShelf(): ShelfKind {
-  const { all: _all, one: _one, patch: _patch, importFile: _importFile, ...calls } = tradeApi.models;
+  const { all: _all, patch: _patch, importFile: _importFile, ...calls } = tradeApi.models;
   return {
     word: "model",
     undoable: true,
@@ -41,6 +41,7 @@ export function modelShelf(): ShelfKind {
     fields: () => fields,
     opened: (model: CatalogueModel | undefined) => model ?? { kind: "head" },
     closed: (record, model: CatalogueModel | undefined) => ({ ...keptFields(model, fields), ...record }),
+    table: "models",
     ...calls,
   };
 }

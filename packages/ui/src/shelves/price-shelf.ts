@@ -15,7 +15,7 @@ const { either: _either, ...oneHand } = handWords;
 
 /** Prices that were asked or paid, as they are listed and typed in. */
 export function priceShelf(costs: CostSettings, models: readonly CatalogueModel[]): ShelfKind {
-  const { all: _all, one: _one, patch: _patch, importFile: _importFile, ...calls } = tradeApi.evidence;
+  const { all: _all, patch: _patch, importFile: _importFile, ...calls } = tradeApi.evidence;
   const modelChoices = Object.fromEntries(models.map(({ id, maker, model }) => [id, `${maker} ${model}`]));
   return {
     word: "price",
@@ -34,6 +34,7 @@ export function priceShelf(costs: CostSettings, models: readonly CatalogueModel[
       ...record,
       price: { ...(record["price"] as Money), currency },
     }),
+    table: "evidence",
     ...calls,
   };
 }

@@ -143,7 +143,10 @@ export class BenchView extends LitElement {
   readonly #chooseSkill = (event: CustomEvent<{ value: string }>) => this.#allow(event.detail.value as Skill);
 
   #allow(skill: Skill): Promise<void> {
-    return this.#try(async () => api.changeGoal({ ...(await api.goal()), skill }));
+    const { state } = this.#bench;
+    return this.#try(async () =>
+      api.changeGoal({ skill }, state.is === "ready" ? state.value.goal : await api.goal()),
+    );
   }
 
   readonly #startOwn = () =>

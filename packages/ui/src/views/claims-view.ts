@@ -62,7 +62,7 @@ export class ClaimsView extends LitElement {
           <strong>${claim.adapter}</strong> adapter in a <strong>${claim.receiver}</strong> head: <ferrule-verdict .verdict=${claim.verdict}></ferrule-verdict>
           <p class="small soft">${[evidenceWords[claim.evidence], ...limits].filter(Boolean).join(" · ")}</p>
         </div>
-        ${claim.id ? html`<button aria-label="Delete the claim ${claim.adapter} in ${claim.receiver}" @click=${() => this.#delete(claim.id ?? "")}>Delete</button>` : ""}
+        ${claim.id ? html`<button aria-label="Delete the claim ${claim.adapter} in ${claim.receiver}" @click=${() => this.#delete(claim)}>Delete</button>` : ""}
       </div>
     </li>`;
   }
@@ -127,8 +127,8 @@ export class ClaimsView extends LitElement {
     this.refusals = [];
   }
 
-  readonly #delete = async (id: string) => {
-    await api.deleteClaim(id).then(
+  readonly #delete = async (claim: Claim) => {
+    await api.deleteClaim(claim.id ?? "", claim).then(
       () => tell(this, "ferrule-done", { text: "The claim is deleted.", undoable: true }),
       (error: unknown) => this.#refused(error),
     );

@@ -26,7 +26,10 @@ export class CostsView extends LitElement {
   declare private wrong: string | undefined;
   declare private trouble: string | undefined;
   declare private refusals: readonly Refusal[];
-  readonly #costs = new Fetched(this, () => tradeApi.costs());
+  readonly #costs = new Fetched(this, () => this.#ask(), ["costs"]);
+  /** The costs that what is being typed began with. */
+  #base: CostSettings | undefined;
+  #isTyped = false;
 
   constructor() {
     super();
@@ -34,7 +37,7 @@ export class CostsView extends LitElement {
   }
 
   override render() {
-    return html`<div class="stack" @ferrule-retry=${() => this.#costs.again()}>
+    return html`<div class="stack" @ferrule-retry=${this.#again} @input=${() => (this.#isTyped = true)}>
       <h1 tabindex="-1">Costs</h1>
       <p class="soft">What buying, working, sending and selling costs you. Every verdict rests on these; put in your own figures, for the first ones are only examples.</p>
       ${whenReady(this.#costs.state, "the costs", (costs) => this.renderCosts(costs))}
@@ -42,13 +45,14 @@ export class CostsView extends LitElement {
   }
 
   private renderCosts(costs: CostSettings): TemplateResult {
-    const save = (change: Partial<CostSettings>) => tradeApi.changeCosts(change);
+    const base = this.#base ?? costs;
+    const save = (change: Partial<CostSettings>) => this.#save(change, base);
     return html`
       ${costSections.filter(({ folded }) => !folded).map((section) => this.renderSection(section, costs))}
       <section class="ticket" aria-labelledby="fees"><h2 id="fees">Places to sell, and their fees</h2>
-        <ferrule-shelf-list .things=${costs.feeTables} .kind=${feeShelf(costs, (feeTables) => save({ feeTables }))}></ferrule-shelf-list></section>
+        <ferrule-shelf-list .things=${costs.feeTables} .kind=${feeShelf(base, (feeTables) => save({ feeTables }))}></ferrule-shelf-list></section>
       <section class="ticket" aria-labelledby="services"><h2 id="services">Ways to send a parcel</h2>
-        <ferrule-shelf-list .things=${costs.services} .kind=${postageShelf(costs, (services) => save({ services }))}></ferrule-shelf-list></section>
+        <ferrule-shelf-list .things=${costs.services} .kind=${postageShelf(base, (services) => save({ services }))}></ferrule-shelf-list></section>
       <section class="ticket" aria-labelledby="parcels"><h2 id="parcels">Parcels</h2>
         <p class="soft small">How big and heavy each thing is once it is packed.</p>
         ${(Object.keys(itemKindWords) as ItemKind[]).map((kind) => this.renderParcel(kind, costs))}
@@ -82,6 +86,7 @@ export class CostsView extends LitElement {
     return html`<ferrule-record-form
       .fields=${fields}
       .record=${record}
+      .keepsTyped=${true}
       .submitWord=${"Keep these"}
       .trouble=${isWrong ? this.trouble : undefined}
       .refusals=${isWrong ? this.refusals : []}
@@ -89,9 +94,25 @@ export class CostsView extends LitElement {
     ></ferrule-record-form>`;
   }
 
+  /** What somebody else changed is filled in where nothing is being typed; what is typed is held against what it began with. */
+  async #ask(): Promise<CostSettings> {
+    const costs = await tradeApi.costs();
+    if (!this.#isTyped) this.#base = costs;
+    return costs;
+  }
+
+  readonly #again = (): Promise<void> => {
+    this.#isTyped = false;
+    return this.#costs.again();
+  };
+
+  #save(change: Partial<CostSettings>, base = this.#base): Promise<unknown> {
+    return base ? tradeApi.changeCosts(change, base) : Promise.resolve();
+  }
+
   async #keep(id: string, change: Partial<CostSettings>): Promise<void> {
     this.wrong = undefined;
-    await tradeApi.changeCosts(change).then(
+    await this.#save(change, this.#base).then(
       () => tell(this, "ferrule-done", { text: "Kept." }),
       (error: unknown) => {
         this.wrong = id;
@@ -99,7 +120,7 @@ export class CostsView extends LitElement {
         this.refusals = error instanceof ApiError ? error.refusals : [];
       },
     );
-    if (!this.wrong) await this.#costs.again();
+    if (!this.wrong) await this.#again();
   }
 }
 

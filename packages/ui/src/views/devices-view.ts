@@ -4,6 +4,7 @@ import { emptyNote, whenReady } from "../components/state-notes.ts";
 import { type Device, type DevicesReply, deviceApi, type Offer } from "../device-api.ts";
 import { tell } from "../events.ts";
 import { Fetched, failed } from "../fetched.ts";
+import { historyApi } from "../history-api.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 import { momentText } from "../words/moment-text.ts";
@@ -58,7 +59,8 @@ export class DevicesView extends LitElement {
   declare private trouble: string | undefined;
   declare private renaming: string | undefined;
   #look: ReturnType<typeof setInterval> | undefined;
-  readonly #devices = new Fetched(this, deviceApi.devices);
+  readonly #devices = new Fetched(this, deviceApi.devices, "nothing");
+  readonly #ownName = new Fetched(this, historyApi.ownName, "nothing");
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
@@ -69,7 +71,7 @@ export class DevicesView extends LitElement {
     return html`<div class="stack" @ferrule-retry=${() => this.#devices.again()}>
       <h1 tabindex="-1">Devices</h1>
       ${this.trouble ? html`<p class="ticket refusal" role="alert">✕ ${this.trouble}</p>` : ""}
-      ${whenReady(this.#devices.state, "the devices", (reply) => html`${this.renderPairing(reply)}${this.renderDevices(reply)}${this.renderTrust(reply)}`)}
+      ${whenReady(this.#devices.state, "the devices", (reply) => html`${this.renderPairing(reply)}${reply.isThisMachine ? this.renderOwnName() : ""}${this.renderDevices(reply)}${this.renderTrust(reply)}`)}
     </div>`;
   }
 
@@ -108,6 +110,21 @@ export class DevicesView extends LitElement {
       <select id="address" @change=${(event: Event) => (this.address = (event.target as HTMLSelectElement).value)}>
         ${urls.map((url) => html`<option ?selected=${url === address}>${url}</option>`)}
       </select></div>`;
+  }
+
+  private renderOwnName(): TemplateResult {
+    return html`<section class="ticket stack" aria-labelledby="own-name"><h2 id="own-name">This machine</h2>
+      ${whenReady(
+        this.#ownName.state,
+        "its name",
+        ({
+          name,
+        }) => html`<p class="why">What the history calls whoever works at this machine. A device is called by the name that it was paired with.</p>
+        <form class="row" @submit=${this.#nameOwn}>
+          <label for="this-name">Name in the history</label><input id="this-name" maxlength="60" autocomplete="off" placeholder="This machine" .value=${name ?? ""} />
+          <button type="submit">Keep the name</button>
+        </form>`,
+      )}</section>`;
   }
 
   private renderDevices(reply: DevicesReply): TemplateResult | string {
@@ -153,6 +170,16 @@ export class DevicesView extends LitElement {
     this.offer = undefined;
     await this.#devices.again();
   }
+
+  readonly #nameOwn = (event: Event): Promise<void> => {
+    event.preventDefault();
+    const name = (event.target as HTMLFormElement).querySelector("input")?.value.trim() ?? "";
+    return this.#try(async () => {
+      await historyApi.changeOwnName(name === "" ? null : name);
+      tell(this, "ferrule-done", { text: "Kept." });
+      await this.#ownName.again();
+    });
+  };
 
   #rename(event: Event, { id }: Device): Promise<void> {
     event.preventDefault();

@@ -300,7 +300,12 @@ export class LabelsView extends LitElement {
   };
 
   async #keepSetup(setup: LabelSetup): Promise<void> {
-    await this.#try(() => labelApi.changeSetup(setup));
+    await this.#try(() =>
+      labelApi.changeSetup(
+        setup,
+        this.#labels.state.is === "ready" ? this.#labels.state.value.setup : undefined,
+      ),
+    );
   }
 
   async #mark(labels: readonly Label[]): Promise<void> {

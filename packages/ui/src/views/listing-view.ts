@@ -17,6 +17,7 @@ import type { ListingFacts } from "../components/listing-facts.ts";
 import "../components/listing-facts.ts";
 import { listingHits } from "../components/listing-hits.ts";
 import { markedWords, markedWordsStyles } from "../components/marked-words.ts";
+import { meanwhileNote } from "../components/meanwhile-note.ts";
 import "../components/outcome-box.ts";
 import type { PriceNote } from "../components/price-note.ts";
 import "../components/price-note.ts";
@@ -39,6 +40,8 @@ import {
   listingFromDraft,
   type Writing,
 } from "../listing/listing-draft.ts";
+import { OpenThing } from "../live/open-thing.ts";
+import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 import { type BuyRequest, type JudgeReply, tradeApi } from "../trade-api.ts";
@@ -106,6 +109,18 @@ export class ListingView extends LitElement {
   #turn = 0;
   #soon: ReturnType<typeof setTimeout> | undefined;
   readonly #hits = new Fetched(this, () => watchApi.hits());
+  /** What somebody else made of the listing while it is being corrected here. */
+  readonly #changedElsewhere = new OpenThing(this, () => {
+    const { sightingId: id, listing: base } = this;
+    return (
+      base && {
+        table: "sightings",
+        id,
+        base,
+        present: async () => (await tradeApi.sightings.one(id)).listing,
+      }
+    );
+  });
   readonly #all: Fetched<Loaded> = new Fetched<Loaded>(this, () => this.#load());
 
   constructor() {
@@ -132,7 +147,8 @@ export class ListingView extends LitElement {
       @ferrule-add-item=${() => this.#change((listing) => withItem(listing))}
       @ferrule-remove-item=${(event: CustomEvent<News["ferrule-remove-item"]>) => this.#change((listing) => withoutItem(listing, event.detail.index))}
     >
-      <h1 tabindex="-1">${this.renderTitle()}</h1>
+      <div class="row between"><h1 tabindex="-1">${this.renderTitle()}</h1><a class="button" href=${hrefs.history("sightings", this.sightingId)}>What changed here</a></div>
+      ${meanwhileNote(this.#changedElsewhere.meanwhile, this.#takeTheirs, "Your next correction here would take its place.")}
       ${whenReady(this.#all.state, "the listing", (loaded) => (this.listing && this.sighting ? this.renderAll(loaded, this.sighting, this.listing) : html``))}
     </div>`;
   }
@@ -304,6 +320,16 @@ export class ListingView extends LitElement {
     if (this.judged?.sighting?.id === sighting.id) this.deal = this.judged.deal;
     else if (sighting.outcome === "open") void this.#judge();
   }
+
+  /** The facts as they are there now, in place of those that stand here. */
+  readonly #takeTheirs = async (): Promise<void> => {
+    clearTimeout(this.#soon);
+    this.#soon = undefined;
+    this.#changedElsewhere.forget();
+    this.listing = undefined;
+    this.judged = undefined;
+    await this.#all.again();
+  };
 
   #writing(
     currency = this.#all.state.is === "ready" ? this.#all.state.value.costs.currency : "EUR",

@@ -20,6 +20,7 @@ const loaders: Readonly<Partial<Record<Route["view"], () => Promise<unknown>>>> 
   settings: () => import("./settings-view.ts"),
   labels: () => import("./labels-view.ts"),
   code: () => import("./code-view.ts"),
+  history: () => import("./history-view.ts"),
   devices: () => import("./devices-view.ts"),
   waiting: () => import("./waiting-view.ts"),
 };

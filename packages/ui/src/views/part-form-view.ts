@@ -1,7 +1,8 @@
 import type { Fault, Part, PartKind, Refusal } from "@ferrule/core";
 import { css, html, LitElement } from "lit";
 import { afterPaint } from "../after-paint.ts";
-import { ApiError, api } from "../api.ts";
+import { ApiError, api, tookTheirs } from "../api.ts";
+import { meanwhileNote } from "../components/meanwhile-note.ts";
 import type { PartField } from "../components/part-field.ts";
 import "../components/part-field.ts";
 import { whenReady } from "../components/state-notes.ts";
@@ -12,6 +13,7 @@ import { type Draft, draftFromPart, fieldsInUse, partFromDraft } from "../form/d
 import type { FormField } from "../form/form-field.ts";
 import { keepDraft, readKeptDraft } from "../form/kept-draft.ts";
 import { refusalsAt, refusalText } from "../form/refusals-at.ts";
+import { OpenThing } from "../live/open-thing.ts";
 import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
@@ -56,7 +58,13 @@ export class PartFormView extends LitElement {
   /** What matters first is shown first, the rest of the form a moment later. */
   declare private isWhole: boolean;
   #before: Part | undefined;
-  readonly #part = new Fetched(this, () => this.#load());
+  readonly #part = new Fetched(this, () => this.#load(), "nothing");
+  readonly #open = new OpenThing(this, () => {
+    const { partId: id } = this;
+    return id && this.#before
+      ? { table: "parts", id, base: this.#before, present: () => api.part(id) }
+      : undefined;
+  });
 
   constructor() {
     super();
@@ -76,6 +84,7 @@ export class PartFormView extends LitElement {
 
   private renderForm() {
     return html`<form class="stack" novalidate @submit=${this.#submit} @ferrule-answered=${this.#answered}>
+      ${this.partId ? meanwhileNote(this.#open.meanwhile, this.#takeTheirs) : ""}
       ${this.renderTrouble()}
       ${this.partId ? "" : this.renderKinds()}
       ${this.kind ? this.renderFields(this.kind) : html`<p class="soft">Choose what it is, and the form asks for what decides most about it.</p>`}
@@ -173,7 +182,8 @@ export class PartFormView extends LitElement {
   async #load(): Promise<void> {
     const kept = readKeptDraft(this.partId);
     if (this.partId) {
-      this.#before = await api.part(this.partId);
+      const present = await api.part(this.partId);
+      this.#before = kept?.before ?? present;
       this.kind = this.#before.kind;
       this.draft = kept?.draft ?? draftFromPart(this.#before, this.display);
     } else if (kept) {
@@ -201,15 +211,25 @@ export class PartFormView extends LitElement {
 
   #set(name: string, value: string): void {
     this.draft = { ...this.draft, [name]: value };
-    keepDraft(this.partId, { kind: this.kind, draft: this.draft });
+    keepDraft(this.partId, { kind: this.kind, draft: this.draft, before: this.#before });
   }
+
+  /** What was typed goes, and the form begins anew with what is there. */
+  readonly #takeTheirs = (): void => {
+    keepDraft(this.partId, undefined);
+    this.#open.forget();
+    void this.#part.again();
+  };
 
   readonly #submit = async (event: Event): Promise<void> => {
     event.preventDefault();
     if (!this.kind || this.saving) return;
     this.saving = true;
     const part = partFromDraft(this.kind, this.draft, this.display, this.#before);
-    await (this.partId ? api.changePart(this.partId, { ...part, id: this.partId }) : api.addPart(part)).then(
+    await (this.partId
+      ? api.changePart(this.partId, { ...part, id: this.partId }, this.#before)
+      : api.addPart(part)
+    ).then(
       (saved) => this.#saved(saved),
       (error: unknown) => this.#refused(error),
     );
@@ -224,6 +244,7 @@ export class PartFormView extends LitElement {
 
   /** Says what is wrong at the fields, and goes to the first of them. */
   async #refused(error: unknown): Promise<void> {
+    if (error instanceof ApiError && error.code === tookTheirs) return this.#takeTheirs();
     this.trouble = `${failed(error).message}.`;
     this.refusals = error instanceof ApiError ? error.refusals : [];
     await this.updateComplete;

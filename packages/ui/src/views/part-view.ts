@@ -67,7 +67,8 @@ export class PartView extends LitElement {
     return html`<div class="row">
       ${part.soldOn === undefined ? html`<a class="button" href=${hrefs.inspect(part.id)}>Look it over</a><a class="button" href=${hrefs.advert([part.id])}>Describe</a><a class="button" href=${hrefs.sell([part.id])}>Sell</a><a class="button" href=${hrefs.labels([part.id])}>Label</a>` : ""}
       <a class="button" href=${hrefs.editPart(part.id)}>Change</a>
-      <button @click=${this.#delete}>Delete</button>
+      <a class="button" href=${hrefs.history("parts", part.id)}>What changed here</a>
+      <button @click=${() => this.#delete(part)}>Delete</button>
     </div>`;
   }
 
@@ -100,7 +101,16 @@ export class PartView extends LitElement {
         .member=${part}
         .context=${contextOf(bench, this.display.lengthUnit)}
         @ferrule-join=${(event: CustomEvent<News["ferrule-join"]>) => this.#change(() => api.addJoint(event.detail), "Joined.")}
-        @ferrule-unjoin=${(event: CustomEvent<News["ferrule-unjoin"]>) => this.#change(() => api.deleteJoint(event.detail.id), "Taken apart.", true)}
+        @ferrule-unjoin=${(event: CustomEvent<News["ferrule-unjoin"]>) =>
+          this.#change(
+            () =>
+              api.deleteJoint(
+                event.detail.id,
+                bench.joints.find(({ id }) => id === event.detail.id),
+              ),
+            "Taken apart.",
+            true,
+          )}
       ></ferrule-joint-editor>
     </section>`;
   }
@@ -167,15 +177,16 @@ export class PartView extends LitElement {
     this.#again();
   }
 
-  readonly #delete = async () => {
-    await api.deletePart(this.partId).then(
+  async #delete(part: Part): Promise<void> {
+    await api.deletePart(part.id, part).then(
       () => {
         tell(this, "ferrule-done", { text: `${this.partId} is deleted.`, undoable: true });
         tell(this, "ferrule-go", { path: "/" });
       },
       (error: unknown) => (this.trouble = `${failed(error).message}.`),
     );
-  };
+    if (this.trouble) this.#again();
+  }
 }
 
 customElements.define("ferrule-part-view", PartView);

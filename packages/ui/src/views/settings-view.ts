@@ -145,17 +145,15 @@ export class SettingsView extends LitElement {
   };
 
   async #show(change: Partial<DisplaySettings>): Promise<void> {
-    await api.changeSettings(change).then((display) => {
+    await api.changeSettings(change, this.display).then((display) => {
       this.#fine();
       tell(this, "ferrule-display", display);
     }, this.#refused);
   }
 
   async #want(change: Partial<Goal>): Promise<void> {
-    await api
-      .goal()
-      .then((goal) => api.changeGoal({ ...goal, ...change }))
-      .then(() => this.#fine(), this.#refused);
+    const goal = this.#goal.state.is === "ready" ? this.#goal.state.value : await api.goal();
+    await api.changeGoal(change, goal).then(() => this.#fine(), this.#refused);
     await this.#goal.again();
   }
 

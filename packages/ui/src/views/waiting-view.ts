@@ -1,36 +1,26 @@
 import { css, html, LitElement, type TemplateResult } from "lit";
+import { sidesOf } from "../clash/sides.ts";
+import { bothVersions, bothVersionsStyles } from "../components/both-versions.ts";
 import { emptyNote } from "../components/state-notes.ts";
-import { mergeThree } from "../offline/merge-three.ts";
 import type { Settling } from "../offline/settle.ts";
 import { signal } from "../offline/signal.ts";
 import type { Thing, WaitingChange } from "../offline/waiting-change.ts";
 import { baseStyles } from "../styles/base-styles.ts";
-import { changeTitle, plainValue } from "../words/change-words.ts";
-import { fieldWords } from "../words/field-words.ts";
+import { changeTitle } from "../words/change-words.ts";
+import { fieldText } from "../words/field-words.ts";
 import { momentText } from "../words/moment-text.ts";
+import { namedValue } from "../words/named-value.ts";
 
 /** What was entered without a signal: what waits to be sent, and what a person has to settle. */
 export class WaitingView extends LitElement {
   static override properties = { changes: { state: true } };
   static override styles = [
     baseStyles,
+    bothVersionsStyles,
     css`
       li {
         padding: 0.5rem 0;
         border-top: 1px solid var(--line);
-      }
-      table {
-        width: 100%;
-        border-collapse: collapse;
-        table-layout: fixed;
-      }
-      th,
-      td {
-        padding: 0.4rem 0.5rem;
-        border-top: 1px solid var(--line);
-        text-align: left;
-        vertical-align: top;
-        overflow-wrap: anywhere;
       }
       pre {
         white-space: pre-wrap;
@@ -101,14 +91,13 @@ export class WaitingView extends LitElement {
   }
 
   private renderSides({ before, body }: WaitingChange, present: Thing): TemplateResult {
-    const mine = body as Thing;
-    return html`<table>
-      <thead><tr><th scope="col">Field</th><th scope="col">Entered here</th><th scope="col">On the bench now</th></tr></thead>
-      <tbody>${mergeThree(before ?? {}, mine, present).clashes.map(
-        (field) =>
-          html`<tr><th scope="row">${fieldWords[field] ?? field}</th><td>${plainValue(mine[field])}</td><td>${plainValue(present[field])}</td></tr>`,
-      )}</tbody>
-    </table>`;
+    const sides = sidesOf(before ?? {}, body as Thing, present).filter(({ by }) => by === "both");
+    return bothVersions(sides, {
+      mine: "Entered here",
+      theirs: "On the bench now",
+      field: fieldText,
+      value: (field, value) => namedValue(field, value, "in", "EUR"),
+    });
   }
 
   private renderRefused(change: WaitingChange): TemplateResult {

@@ -1,4 +1,6 @@
+import type { Watch } from "@ferrule/core";
 import { css, html, LitElement, type TemplateResult } from "lit";
+import { repeat } from "lit/directives/repeat.js";
 import { hitList, hitListStyles } from "../components/hit-list.ts";
 import { emptyNote, whenReady } from "../components/state-notes.ts";
 import "../components/watch-form.ts";
@@ -56,8 +58,8 @@ export class WatchView extends LitElement {
     return html`<div
       class="stack"
       @ferrule-retry=${this.#again}
-      @ferrule-watch=${(event: CustomEvent<News["ferrule-watch"]>) => this.#try(() => watchApi.change(event.detail.id, event.detail.change))}
-      @ferrule-unwatch=${(event: CustomEvent<News["ferrule-unwatch"]>) => this.#unwatch(event.detail.id)}
+      @ferrule-watch=${(event: CustomEvent<News["ferrule-watch"]>) => this.#try(() => watchApi.change(event.detail.base.id, event.detail.change, event.detail.base))}
+      @ferrule-unwatch=${(event: CustomEvent<News["ferrule-unwatch"]>) => this.#unwatch(event.detail)}
     >
       <h1 tabindex="-1">Watchlist</h1>
       <p class="soft">What the bench is missing, and what each is worth to it, with no limit to what you spend or to your hours. Every open listing of the log, and each that is read, is held against this list.</p>
@@ -95,7 +97,12 @@ export class WatchView extends LitElement {
     return html`<section class="ticket" aria-labelledby="wants">
       <h2 id="wants">Wanted</h2>
       <div class="row between"><p class="small soft" role="status">${countText(entries.length, "want")}${upToDate ? ", the most worth first" : "; what they are worth is being worked out"}${entries.length > mostRows ? `, the first ${mostRows} shown` : ""}.</p><a class="button" href="/wants">Why each is wanted</a></div>
-      <ol class="plain wants">${entries.slice(0, mostRows).map((entry) => html`<li><ferrule-watch-item .entry=${entry} .currency=${currency}></ferrule-watch-item></li>`)}</ol>
+      <ol class="plain wants">${repeat(
+        entries.slice(0, mostRows),
+        ({ watch }) => watch.id,
+        (entry) =>
+          html`<li><ferrule-watch-item .entry=${entry} .currency=${currency}></ferrule-watch-item></li>`,
+      )}</ol>
     </section>`;
   }
 
@@ -121,9 +128,9 @@ export class WatchView extends LitElement {
     void this.#hits.again();
   };
 
-  async #unwatch(id: string): Promise<void> {
+  async #unwatch(watch: Watch): Promise<void> {
     await this.#try(async () => {
-      const { deleted } = await watchApi.remove(id);
+      const { deleted } = await watchApi.remove(watch.id, watch);
       tell(this, "ferrule-done", {
         text: "It is off the list.",
         undo: () => watchApi.add(deleted),

@@ -25,10 +25,3 @@ function nameOf(thing: Thing): string {
   const { text } = thing as { text?: unknown };
   return typeof text === "string" ? `“${text.trim().slice(0, 40)}…”` : "";
 }
-
-/** The value of a field as it stands, for two to be compared. */
-export function plainValue(value: unknown): string {
-  if (value === undefined) return "nothing";
-  if (typeof value === "string") return value;
-  return typeof value === "object" && value !== null ? JSON.stringify(value) : String(value);
-}
