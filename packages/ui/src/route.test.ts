@@ -19,6 +19,9 @@ describe("an address", () => {
       parts: ["H/1", "A1", "S1", "G1", "C1"],
     });
     expect(routeFrom(hrefs.sell([]))).toEqual({ view: "sell", parts: [] });
+    const of = { table: "labels-printed", id: "c/1 ü" };
+    expect(routeFrom(hrefs.history(of.table, of.id))).toEqual({ view: "history", of });
+    expect(routeFrom("/history")).toEqual({ view: "history" });
   });
 
   it("that is badly written or unknown leads nowhere, without an exception", () => {
