@@ -197,7 +197,7 @@ describe("a file that is far too large", () => {
     const started = performance.now();
     const { status, body } = await put(text, { format, dryRun: true });
     expect(status, JSON.stringify(body).slice(0, 300)).toBeLessThan(500);
-    expect(performance.now() - started).toBeLessThan(20_000);
+    expect(performance.now() - started).toBeLessThan(30_000);
     expect(body.refused.length).toBeGreaterThan(0);
   });
 });

@@ -130,7 +130,8 @@ export function valueOrThrow<T>(outcome: Outcome<T>): T {
   throw new ProblemError(outcome.problem);
 }
 
-/** More of them would say no more. */
+/** More of either would say no more. */
+const refusalsTold = 100;
 const conflictsTold = 20;
 
 /** The reply that a problem is told in. */
@@ -139,7 +140,7 @@ export function problemBody({ code, message, refusals = [], versions, conflicts 
     error: {
       code,
       message: message ?? errorTable[code].message,
-      ...(refusals.length > 0 && { refusals }),
+      ...(refusals.length > 0 && { refusals: refusals.slice(0, refusalsTold) }),
       ...versions,
       ...(conflicts.length > 0 && { conflicts: conflicts.slice(0, conflictsTold) }),
     },

@@ -64,8 +64,11 @@ export function parsed<T>(entry: Entry, schema: z.ZodType<T>, refused: RowRefusa
   return [];
 }
 
+/** Of one thing; with more that is wrong, nobody would read on. */
+const toldMost = 100;
+
 function rowRefusals(entry: Entry, refusals: readonly Refusal[]): RowRefusal[] {
-  return refusals.map(({ field, got, expected }) => ({
+  return refusals.slice(0, toldMost).map(({ field, got, expected }) => ({
     line: entry.lineOf(field),
     column: field,
     got,

@@ -25,9 +25,9 @@ const scalar =
   /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null|"(?:[^"\\]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
 const blank = /[ \t\r\n]*/y;
 
-/** Paths that are longer, and lines of more values than this, are not kept: a text of 8 MB could fill the memory with them. */
+/** Lines of longer paths are not kept, and no more values read: a text of a few MB could fill the memory with them. */
 const pathMost = 300;
-const linesMost = 1_000_000;
+const valuesMost = 1_000_000;
 
 export function jsonLines(text: string): JsonLines {
   const reader = new JsonReader(text);
@@ -48,6 +48,7 @@ class JsonReader {
   #line = 1;
   #counted = 0;
   #depth = 0;
+  #values = 0;
 
   constructor(text: string) {
     this.#text = text;
@@ -56,7 +57,9 @@ class JsonReader {
   value(path: string): void {
     this.#skip(blank);
     // What goes without a line is told with that of what it stands in.
-    if (path.length <= pathMost && this.lines.size < linesMost) this.lines.set(path, this.#lineHere());
+    if (path.length <= pathMost) this.lines.set(path, this.#lineHere());
+    this.#values += 1;
+    if (this.#values > valuesMost) throw new Broken(`at most ${valuesMost} values`);
     if (this.#take("{")) this.#members("}", path, () => this.#name());
     else if (this.#take("[")) this.#members("]", path, (count) => String(count));
     else this.#scalar();

@@ -20,7 +20,7 @@ export const benchShape: JsonShape = {
 /** Reads things as JSON, each list under its name. */
 export function readJson(text: string, shape: JsonShape): ReadText {
   const read = readWhole(text, shape);
-  return read.entries.length > thingsMost ? refusedWhole(tooManyThings()) : read;
+  return read.entries.length + read.refused.length > thingsMost ? refusedWhole(tooManyThings()) : read;
 }
 
 function readWhole(text: string, shape: JsonShape): ReadText {

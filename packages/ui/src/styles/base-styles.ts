@@ -10,6 +10,10 @@ export const baseStyles = css`
   *::after {
     box-sizing: border-box;
   }
+  /* Words of others turn none of ours round (Unicode Standard Annex 9, 6.3). */
+  :where(a, b, strong, em, i, small, span, mark, button, label, q, cite, code) {
+    unicode-bidi: isolate;
+  }
   h1,
   h2,
   h3,

@@ -1,9 +1,10 @@
 import type { Part } from "@ferrule/core";
 import { clubTypeWords, kindWords } from "./part-words.ts";
+import { withoutTurns } from "./without-turns.ts";
 
 /** What somebody at the bench would call a part: "Northmoor Tarn driver", else its kind. */
 export function partTitle(part: Part): string {
-  const name = [part.maker, part.model].filter(Boolean).join(" ");
+  const name = withoutTurns([part.maker, part.model].filter(Boolean).join(" "));
   if (name === "") return kindText(part);
   const kind = kindText(part)
     .toLowerCase()
@@ -27,5 +28,5 @@ export function kindText(part: Part): string {
 /** The title with the part's name on the bench, for lists in which titles repeat. */
 export function titleById(parts: ReadonlyMap<string, Part>, id: string): string {
   const part = parts.get(id);
-  return part ? partTitle(part) : id;
+  return part ? partTitle(part) : withoutTurns(id);
 }
