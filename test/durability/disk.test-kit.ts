@@ -24,8 +24,8 @@ export function canMount(): boolean {
   if (process.env.CI) return true;
   const folder = mkdtempSync(join(tmpdir(), "ferrule-disk-"));
   try {
-    execFileSync("mount", ["-t", "tmpfs", "-o", "size=1m", "tmpfs", folder], { stdio: "ignore" });
-    execFileSync("umount", [folder], { stdio: "ignore" });
+    execFileSync("/bin/mount", ["-t", "tmpfs", "-o", "size=1m", "tmpfs", folder], { stdio: "ignore" });
+    execFileSync("/bin/umount", [folder], { stdio: "ignore" });
     return true;
   } catch {
     return false;
@@ -37,14 +37,14 @@ export function canMount(): boolean {
 /** A disk of so many bytes in memory, gone when the test is over. */
 export function smallDisk(bytes: number): SmallDisk {
   const folder = mkdtempSync(join(tmpdir(), "ferrule-disk-"));
-  execFileSync("mount", ["-t", "tmpfs", "-o", `size=${bytes}`, "tmpfs", folder]);
+  execFileSync("/bin/mount", ["-t", "tmpfs", "-o", `size=${bytes}`, "tmpfs", folder]);
   onTestFinished(() => {
     // Lazily: what a failed test has left open goes with it.
-    execFileSync("umount", ["-l", folder]);
+    execFileSync("/bin/umount", ["-l", folder]);
     rmSync(folder, { recursive: true });
   });
   const filler = join(folder, "filler");
-  const remount = (how: string) => execFileSync("mount", ["-o", `remount,${how}`, folder]);
+  const remount = (how: string) => execFileSync("/bin/mount", ["-o", `remount,${how}`, folder]);
   return {
     folder,
     fill: () => fill(filler),

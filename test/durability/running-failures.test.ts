@@ -1,4 +1,4 @@
-import { copyFileSync } from "node:fs";
+import { closeSync, copyFileSync, fstatSync, openSync, writeSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it, onTestFinished } from "vitest";
 import { checkBackup } from "../../packages/server/src/store/backup.ts";
@@ -117,6 +117,29 @@ describe("a database that another program holds while Ferrule runs", () => {
     other.exec("ROLLBACK");
     for (const [url, body] of wholeChanges)
       expect(await ask(app, "POST", url, body)).toMatchObject({ status: 200 });
+  });
+});
+
+describe("a database that is overwritten while Ferrule runs", () => {
+  it("is told as damaged where its pages make no sense any more, and refused at the next start", async () => {
+    const dataFolder = temporaryFolder();
+    const first = await testApp({ dataFolder });
+    const parts = Array.from({ length: 200 }, (_, at) => grip(`g${at}`));
+    const text = JSON.stringify({ parts });
+    await ask(first, "POST", "/api/bench/import", { format: "json", take: "good", text });
+    await first.close();
+    // Opened anew, so that nothing of it is in memory.
+    const app = await openTestApp({ dataFolder });
+    const handle = openSync(join(dataFolder, databaseFileName), "r+");
+    const { size } = fstatSync(handle);
+    // All but the first page, which has the header.
+    writeSync(handle, Buffer.alloc(size - 4096, 0xa5), 0, size - 4096, 4096);
+    closeSync(handle);
+    const damaged = { status: 503, body: { error: { code: "disk" } } };
+    expect(await ask(app, "GET", "/api/bench")).toMatchObject(damaged);
+    expect(await ask(app, "DELETE", "/api/bench/parts/g100")).toMatchObject(damaged);
+    await app.close();
+    await expect(openTestApp({ dataFolder })).rejects.toThrow(/is damaged/);
   });
 });
 
