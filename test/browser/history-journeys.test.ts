@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it, onTestFinished } from "vitest";
+import { objections, openWithAxe } from "./axe.test-kit.ts";
 import { openPage, openWorkshop, served, settled, type Workshop } from "./page.test-kit.ts";
 
 let workshop: Workshop;
@@ -34,14 +35,14 @@ describe("two pages at once", () => {
   it("show each other's changes without being asked, and lose nothing that is being typed", async () => {
     const address = await workshop.openBench();
     const { page: one, faults } = await livePage(address, "/");
-    const found = one.getByRole("region", { name: "Parts" }).getByRole("link", { name: /S01/ });
+    const found = one.getByRole("region", { name: "Parts" }).getByRole("link");
     await found.first().waitFor();
     await one.getByRole("searchbox", { name: "Search" }).fill("from the door");
     await expect.poll(() => found.count()).toBe(0);
     const { page: other } = await openForm(address, "S01");
     await note(other).fill("bought from the door");
     await other.getByRole("button", { name: "Save the change" }).click();
-    await found.first().waitFor();
+    await one.getByRole("region", { name: "Parts" }).getByRole("link", { name: /S01/ }).waitFor();
     await one.getByRole("link", { name: "Another page: Changed the part S01" }).waitFor();
     expect(await one.getByRole("searchbox", { name: "Search" }).inputValue()).toBe("from the door");
     expect(await other.getByRole("link", { name: /^Another page/ }).count()).toBe(0);
@@ -223,5 +224,34 @@ describe("the history", () => {
     await page.goto(`${address}/history`);
     await settled(page);
     await page.getByText("Front desk").first().waitFor();
+  });
+});
+
+describe("on a phone", () => {
+  it("both versions and a refused undo have nothing axe objects to and do not scroll sideways", async () => {
+    const address = await workshop.openBench();
+    const viewport = { width: 360, height: 740 };
+    const { page, faults } = await openWithAxe(workshop.browser, `${address}/parts/S01/edit`, { viewport });
+    onTestFinished(() => page.context().close());
+    const sideways = () => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    await note(page).fill("mine");
+    await patch(address, "/api/bench/parts/S01", { note: "theirs" });
+    await page.getByRole("button", { name: "Save the change" }).click();
+    await page.getByRole("row", { name: /^Note mine theirs/ }).waitFor();
+    await page.getByRole("dialog", { name: /^This machine changed the part S01 meanwhile/ }).waitFor();
+    expect(await objections(page)).toEqual([]);
+    expect(await sideways()).toBeLessThanOrEqual(0);
+    await page.getByRole("button", { name: "Keep mine" }).click();
+    await page.getByText("S01 is changed.").waitFor();
+    await page.goto(`${address}/history/parts/S01`);
+    await settled(page);
+    await page
+      .getByRole("button", { name: /^Undo change/ })
+      .nth(1)
+      .click();
+    await page.getByRole("row", { name: "Note theirs mine" }).waitFor();
+    expect(await objections(page)).toEqual([]);
+    expect(await sideways()).toBeLessThanOrEqual(0);
+    expect(faults).toEqual([]);
   });
 });

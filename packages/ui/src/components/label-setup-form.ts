@@ -54,7 +54,7 @@ export class LabelSetupForm extends LitElement {
         </select>
       </div></div>
       <details><summary>Own figures</summary>
-        <ferrule-record-form .fields=${fields} .record=${this.setup} .submitWord=${"Use these"}
+        <ferrule-record-form .fields=${fields} .record=${this.setup} .keepsTyped=${true} .submitWord=${"Use these"}
           @ferrule-record=${(event: CustomEvent<{ record: unknown }>) => this.#use(event.detail.record as LabelSetup)}></ferrule-record-form>
       </details>`;
   }

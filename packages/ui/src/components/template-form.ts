@@ -1,6 +1,6 @@
 import type { Refusal, SaleDescription } from "@ferrule/core";
 import { css, html, LitElement } from "lit";
-import { ApiError } from "../api.ts";
+import { ApiError, tookTheirs } from "../api.ts";
 import { tell } from "../events.ts";
 import { Fetched, failed } from "../fetched.ts";
 import { sheetApi, type TemplateReply } from "../sheet-api.ts";
@@ -72,6 +72,7 @@ export class TemplateForm extends LitElement {
     this.busy = true;
     this.refusals = [];
     const answer = await work.catch((error: unknown) => {
+      if (error instanceof ApiError && error.code === tookTheirs) return void this.#reply.again();
       const { message } = failed(error);
       const refused = error instanceof ApiError ? error.refusals : [];
       this.refusals = refused.length > 0 ? refused : [{ field: "", got: "", expected: message }];

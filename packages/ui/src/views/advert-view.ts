@@ -42,7 +42,9 @@ export class AdvertView extends LitElement {
   ];
   declare parts: readonly string[];
   declare private copied: string;
-  readonly #draft = new Fetched(this, () => sheetApi.advert(this.parts));
+  readonly #draft: Fetched<SaleDescription> = new Fetched<SaleDescription>(this, () => this.#ask());
+  /** Whether somebody has written into the text. */
+  #isTyped = false;
 
   constructor() {
     super();
@@ -52,12 +54,24 @@ export class AdvertView extends LitElement {
 
   override render() {
     const { state } = this.#draft;
-    return html`<div class="stack" @ferrule-retry=${() => this.#draft.again()}>
+    return html`<div class="stack" @ferrule-retry=${this.#anew}>
       <h1 tabindex="-1">Describe it for sale</h1>
       ${whenReady(state, "the description", (draft) => this.renderDraft(draft))}
       ${state.is === "failed" && state.code === "unsafe" ? this.renderStopped() : ""}
     </div>`;
   }
+
+  /** What is changed elsewhere does not write over what somebody has written here. */
+  async #ask(): Promise<SaleDescription> {
+    const draft = await sheetApi.advert(this.parts);
+    const { state } = this.#draft;
+    return this.#isTyped && state.is === "ready" ? { ...draft, text: state.value.text } : draft;
+  }
+
+  readonly #anew = (): void => {
+    this.#isTyped = false;
+    void this.#draft.again();
+  };
 
   private renderDraft(draft: SaleDescription): TemplateResult {
     return html`<div class="two">
@@ -68,7 +82,7 @@ export class AdvertView extends LitElement {
             <a class="button" href=${hrefs.sell(this.parts)}>It is sold</a>
             <span role="status">${this.copied}</span>
           </div>
-          <label for="text">Text</label><textarea id="text" .value=${draft.text}></textarea>
+          <label for="text">Text</label><textarea id="text" .value=${draft.text} @input=${() => (this.#isTyped = true)}></textarea>
         </section>
         <div class="stack">${this.renderPrice(draft)}${this.renderPhotos(draft)}</div>
       </div>

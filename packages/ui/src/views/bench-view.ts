@@ -10,6 +10,7 @@ import type { DisplaySettings } from "../display-settings.ts";
 import { tell } from "../events.ts";
 import { Fetched, failed } from "../fetched.ts";
 import { countText } from "../format/number.ts";
+import { benchTables } from "../live/bench-tables.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { twoColumns } from "../styles/two-columns.ts";
 import { skillGerunds } from "../words/skill-words.ts";
@@ -27,8 +28,8 @@ export class BenchView extends LitElement {
   declare display: DisplaySettings;
   declare private open: Verdict | undefined;
   declare private trouble: string | undefined;
-  readonly #bench = new Fetched(this, api.bench);
-  readonly #answer = new Fetched(this, api.resolve);
+  readonly #bench = new Fetched(this, api.bench, benchTables);
+  readonly #answer = new Fetched(this, api.resolve, benchTables);
 
   override render() {
     return html`<div class="stack" @ferrule-retry=${this.#again}>

@@ -6,6 +6,7 @@ import "../components/verdict-mark.ts";
 import { tell } from "../events.ts";
 import { Fetched, failed } from "../fetched.ts";
 import { refusalsAt, refusalText } from "../form/refusals-at.ts";
+import { benchTables } from "../live/bench-tables.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { formStyles } from "../styles/form-styles.ts";
 import { evidenceWords } from "../words/evidence-words.ts";
@@ -28,7 +29,7 @@ export class ClaimsView extends LitElement {
   ];
   declare private refusals: readonly Refusal[];
   declare private trouble: string | undefined;
-  readonly #bench = new Fetched(this, api.bench);
+  readonly #bench = new Fetched(this, api.bench, benchTables);
 
   constructor() {
     super();

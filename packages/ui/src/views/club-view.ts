@@ -22,6 +22,7 @@ import { Fetched } from "../fetched.ts";
 import { minutesText } from "../format/duration.ts";
 import { numberText } from "../format/number.ts";
 import { pressureText } from "../format/pressure.ts";
+import { benchTables } from "../live/bench-tables.ts";
 import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { clubTitle, titleById } from "../words/part-title.ts";
@@ -44,7 +45,7 @@ export class ClubView extends LitElement {
   declare display: DisplaySettings;
   declare headId: string;
   declare clubId: string;
-  readonly #all = new Fetched(this, () => Promise.all([api.bench(), api.goesWith(this.headId)]));
+  readonly #all = new Fetched(this, () => Promise.all([api.bench(), api.goesWith(this.headId)]), benchTables);
 
   override render() {
     return html`<div class="stack" @ferrule-retry=${() => this.#all.again()} @ferrule-try-way=${this.#tryWay}>

@@ -1,6 +1,7 @@
 import type { CostSettings, ItemKind, Refusal } from "@ferrule/core";
 import { html, LitElement, type TemplateResult } from "lit";
-import { ApiError } from "../api.ts";
+import { keyed } from "lit/directives/keyed.js";
+import { ApiError, tookTheirs } from "../api.ts";
 import "../components/record-form.ts";
 import "../components/shelf-list.ts";
 import { whenReady } from "../components/state-notes.ts";
@@ -30,6 +31,8 @@ export class CostsView extends LitElement {
   /** The costs that what is being typed began with. */
   #base: CostSettings | undefined;
   #isTyped = false;
+  /** How often what was typed in a group was given up for what somebody else made of it. */
+  readonly #givenUp = new Map<string, number>();
 
   constructor() {
     super();
@@ -83,7 +86,7 @@ export class CostsView extends LitElement {
     closed: CostSection["closed"],
   ): TemplateResult {
     const isWrong = this.wrong === id;
-    return html`<ferrule-record-form
+    const form = html`<ferrule-record-form
       .fields=${fields}
       .record=${record}
       .keepsTyped=${true}
@@ -92,6 +95,7 @@ export class CostsView extends LitElement {
       .refusals=${isWrong ? this.refusals : []}
       @ferrule-record=${(event: CustomEvent<{ record: Record<string, unknown> }>) => this.#keep(id, closed(event.detail.record))}
     ></ferrule-record-form>`;
+    return html`${keyed(this.#givenUp.get(id) ?? 0, form)}`;
   }
 
   /** What somebody else changed is filled in where nothing is being typed; what is typed is held against what it began with. */
@@ -114,13 +118,20 @@ export class CostsView extends LitElement {
     this.wrong = undefined;
     await this.#save(change, this.#base).then(
       () => tell(this, "ferrule-done", { text: "Kept." }),
-      (error: unknown) => {
-        this.wrong = id;
-        this.trouble = `${failed(error).message}.`;
-        this.refusals = error instanceof ApiError ? error.refusals : [];
-      },
+      (error: unknown) => this.#refused(id, error),
     );
     if (!this.wrong) await this.#again();
+  }
+
+  #refused(id: string, error: unknown): void {
+    if (error instanceof ApiError && error.code === tookTheirs) {
+      this.#givenUp.set(id, 1 + (this.#givenUp.get(id) ?? 0));
+      tell(this, "ferrule-done", { text: `${error.message}.` });
+      return;
+    }
+    this.wrong = id;
+    this.trouble = `${failed(error).message}.`;
+    this.refusals = error instanceof ApiError ? error.refusals : [];
   }
 }
 

@@ -133,7 +133,7 @@ export class HistoryView extends LitElement {
         ${undoneBy === null ? html`<button aria-label="Undo change ${number}: ${words}" ?disabled=${this.busy} @click=${() => this.#undo(change)}>Undo</button>` : ""}
       </div>
       ${this.renderLinks(change)}
-      <details @toggle=${(event: Event) => this.#toggled(number, event)}><summary>What changed<span hidden> in change ${number}</span></summary>${isOpen ? this.renderWhole(change) : ""}</details>
+      <details @toggle=${(event: Event) => this.#toggled(number, event)}><summary>What changed</summary>${isOpen ? this.renderWhole(change) : ""}</details>
       ${this.refused?.number === number ? undoRefusalBox(this.refused.why, this.display, (later) => void this.#see(later)) : nothing}
     </li>`;
   }

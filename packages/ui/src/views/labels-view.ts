@@ -175,7 +175,7 @@ export class LabelsView extends LitElement {
       </section>
       <section class="ticket stack screen" aria-labelledby="paper">
         <h2 id="paper">On what</h2>
-        <ferrule-label-setup .setup=${reply.setup} @ferrule-label-setup=${(event: CustomEvent<LabelSetup>) => this.#keepSetup(event.detail)}></ferrule-label-setup>
+        <ferrule-label-setup .setup=${reply.setup} @input=${() => (this.#typedOver ??= reply.setup)} @ferrule-label-setup=${(event: CustomEvent<LabelSetup>) => this.#keepSetup(event.detail, reply.setup)}></ferrule-label-setup>
         ${page && page.columns * page.rows > 1 ? this.renderUsed(page) : ""}
         ${reply.address === null ? html`<p class="why">Only this machine can open this bench, so the code to scan holds the five characters alone. Served on the local network, labels carry the address of the part’s page.</p>` : html`<p class="why">The code to scan opens ${reply.address}. Should that address change, the five characters still find the part.</p>`}
       </section>
@@ -299,13 +299,12 @@ export class LabelsView extends LitElement {
     void this.#labels.again();
   };
 
-  async #keepSetup(setup: LabelSetup): Promise<void> {
-    await this.#try(() =>
-      labelApi.changeSetup(
-        setup,
-        this.#labels.state.is === "ready" ? this.#labels.state.value.setup : undefined,
-      ),
-    );
+  /** The setup as it was when typing began, whatever somebody else makes of it meanwhile. */
+  #typedOver: LabelSetup | undefined;
+
+  async #keepSetup(setup: LabelSetup, present: LabelSetup): Promise<void> {
+    const isKept = await this.#try(() => labelApi.changeSetup(setup, this.#typedOver ?? present));
+    if (isKept) this.#typedOver = undefined;
   }
 
   async #mark(labels: readonly Label[]): Promise<void> {

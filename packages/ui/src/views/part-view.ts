@@ -13,6 +13,7 @@ import { Fetched, failed } from "../fetched.ts";
 import { factValueText } from "../format/fact-value.ts";
 import { moneyText } from "../format/money.ts";
 import { countText } from "../format/number.ts";
+import { benchTables } from "../live/bench-tables.ts";
 import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { fieldText } from "../words/field-words.ts";
@@ -42,8 +43,8 @@ export class PartView extends LitElement {
   declare display: DisplaySettings;
   declare partId: string;
   declare private trouble: string | undefined;
-  readonly #bench = new Fetched(this, api.bench);
-  readonly #answer = new Fetched(this, () => api.goesWith(this.partId));
+  readonly #bench = new Fetched(this, api.bench, benchTables);
+  readonly #answer = new Fetched(this, () => api.goesWith(this.partId), benchTables);
 
   override render() {
     const { state } = this.#bench;

@@ -18,6 +18,7 @@ import type { News } from "../events.ts";
 import { Fetched } from "../fetched.ts";
 import { moneyText } from "../format/money.ts";
 import { type Ask, LatestAnswer } from "../latest-answer.ts";
+import { benchTables } from "../live/bench-tables.ts";
 import { boughtParts, clubRoles } from "../plan/club-roles.ts";
 import { type PlanJob, type PlanWishes, planApi, searchForPlan } from "../plan-api.ts";
 import { baseStyles } from "../styles/base-styles.ts";
@@ -68,7 +69,13 @@ export class PlanView extends LitElement {
   declare private topBudgetMinor: number;
   declare private topMinutes: number;
   declare private allClubs: boolean;
-  readonly #all: Fetched<Loaded> = new Fetched<Loaded>(this, () => this.#load());
+  readonly #all: Fetched<Loaded> = new Fetched<Loaded>(this, () => this.#load(), [
+    ...benchTables,
+    "sightings",
+    "models",
+    "evidence",
+    "costs",
+  ]);
   readonly #plan = new LatestAnswer<Plan>(this, patienceMs);
 
   constructor() {

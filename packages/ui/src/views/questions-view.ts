@@ -5,6 +5,7 @@ import { questionList } from "../components/question-list.ts";
 import { emptyNote, whenReady } from "../components/state-notes.ts";
 import type { DisplaySettings } from "../display-settings.ts";
 import { Fetched } from "../fetched.ts";
+import { benchTables } from "../live/bench-tables.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 
 /** What to find out, the answer that settles most first. */
@@ -12,7 +13,7 @@ export class QuestionsView extends LitElement {
   static override properties = { display: {} };
   static override styles = [baseStyles];
   declare display: DisplaySettings;
-  readonly #all = new Fetched(this, () => Promise.all([api.bench(), api.resolve()]));
+  readonly #all = new Fetched(this, () => Promise.all([api.bench(), api.resolve()]), benchTables);
 
   override render() {
     return html`<div class="stack" @ferrule-retry=${() => this.#all.again()}>

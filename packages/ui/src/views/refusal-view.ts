@@ -11,6 +11,7 @@ import { asReamed, jointClashes } from "../drawings/joint-clashes.ts";
 import "../drawings/joint-drawing.ts";
 import { jointFacts } from "../drawings/joint-facts.ts";
 import { Fetched } from "../fetched.ts";
+import { benchTables } from "../live/bench-tables.ts";
 import { hrefs } from "../route.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 import { titleById } from "../words/part-title.ts";
@@ -37,7 +38,11 @@ export class RefusalView extends LitElement {
   ];
   declare display: DisplaySettings;
   declare pair: { head: string; shaft: string; adapter: string | null };
-  readonly #all = new Fetched(this, () => Promise.all([api.bench(), api.goesWith(this.pair.head)]));
+  readonly #all = new Fetched(
+    this,
+    () => Promise.all([api.bench(), api.goesWith(this.pair.head)]),
+    benchTables,
+  );
 
   override render() {
     return html`<div class="stack" @ferrule-retry=${() => this.#all.again()}>

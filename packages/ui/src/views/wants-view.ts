@@ -5,6 +5,7 @@ import { emptyNote, whenReady } from "../components/state-notes.ts";
 import { wantList, wantListStyles } from "../components/want-list.ts";
 import type { DisplaySettings } from "../display-settings.ts";
 import { Fetched } from "../fetched.ts";
+import { benchTables } from "../live/bench-tables.ts";
 import { baseStyles } from "../styles/base-styles.ts";
 
 /** What the bench is missing: what to look for, the want that completes most first. */
@@ -12,7 +13,7 @@ export class WantsView extends LitElement {
   static override properties = { display: {} };
   static override styles = [baseStyles, wantListStyles];
   declare display: DisplaySettings;
-  readonly #all = new Fetched(this, () => Promise.all([api.bench(), api.resolve()]));
+  readonly #all = new Fetched(this, () => Promise.all([api.bench(), api.resolve()]), benchTables);
 
   override render() {
     return html`<div class="stack" @ferrule-retry=${() => this.#all.again()}>
