@@ -4,6 +4,7 @@ import { ProblemError } from "../errors.ts";
 import { readReference } from "../reference-files.ts";
 import { closeDatabase, openDatabase, openToRead } from "../store/database.ts";
 import { latestSchema, schemaOf } from "../store/migrations.ts";
+import { readOneMoment } from "../store/read-one-moment.ts";
 import type { Database } from "../store/sqlite.ts";
 import { openTables, type Tables } from "../store/tables.ts";
 import { openCosts } from "../trade/costs.ts";
@@ -41,8 +42,7 @@ export function storedToRead(around: Surroundings): OpenedBench | undefined {
   if (database === undefined) return undefined;
   try {
     checkSchema(database);
-    // Everything is read as it was at one moment, whatever is written meanwhile.
-    database.exec("BEGIN");
+    readOneMoment(database);
     if (isBegun(database)) return opened(database, around, () => database.close());
     database.close();
     return undefined;

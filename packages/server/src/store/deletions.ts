@@ -36,9 +36,9 @@ export interface DeletionsTable {
 }
 
 export function deletionsTable(database: Database, recorder: Pick<Recorder, "onNumber">): DeletionsTable {
-  const push = database.prepare("INSERT INTO deletions (body) VALUES (?)");
+  const push = database.prepare("INSERT INTO deletions (body) VALUES (?) RETURNING number");
   const pushUnder = database.prepare(
-    "INSERT INTO deletions (number, body) SELECT coalesce(min(number), 1) - 1, ? FROM deletions",
+    "INSERT INTO deletions (number, body) SELECT coalesce(min(number), 1) - 1, ? FROM deletions RETURNING number",
   );
   const setChange = database.prepare("UPDATE deletions SET change = ? WHERE number = ?");
   const top = database.prepare("SELECT body, change FROM deletions ORDER BY number DESC LIMIT 1");
@@ -47,11 +47,11 @@ export function deletionsTable(database: Database, recorder: Pick<Recorder, "onN
   );
   const dropOf = database.prepare("DELETE FROM deletions WHERE change = ?");
   const count = database.prepare("SELECT count(*) AS count FROM deletions");
-  const numbered = ({ lastInsertRowid }: { readonly lastInsertRowid: number | bigint }) =>
-    recorder.onNumber((change) => void setChange.run(change, lastInsertRowid));
+  const numbered = (row: unknown) =>
+    recorder.onNumber((change) => void setChange.run(change, (row as { number: number }).number));
   return {
-    push: (deletion) => numbered(push.run(JSON.stringify(deletion))),
-    pushUnder: (deletion) => numbered(pushUnder.run(JSON.stringify(deletion))),
+    push: (deletion) => numbered(push.get(JSON.stringify(deletion))),
+    pushUnder: (deletion) => numbered(pushUnder.get(JSON.stringify(deletion))),
     topChange: () => (top.get() as { change: number | null } | undefined)?.change ?? undefined,
     dropOf: (change) => void dropOf.run(change),
     top: () => {

@@ -45,7 +45,8 @@ export function documentTable<T extends { id?: string }>(
   const ids = database.prepare(`SELECT id FROM ${name}`);
   const one = database.prepare(`SELECT place, body FROM ${name} WHERE id = ?`);
   const idAt = database.prepare(`SELECT id FROM ${name} WHERE place = ?`);
-  const insert = database.prepare(`INSERT INTO ${name} (place, id, body) VALUES (?, ?, ?)`);
+  const insert = database.prepare(`INSERT INTO ${name} (id, body) VALUES (?, ?) RETURNING place`);
+  const insertAt = database.prepare(`INSERT INTO ${name} (place, id, body) VALUES (?, ?, ?) RETURNING place`);
   const replace = database.prepare(`UPDATE ${name} SET body = ? WHERE id = ?`);
   const remove = database.prepare(`DELETE FROM ${name} WHERE id = ?`);
   const clear = database.prepare(`DELETE FROM ${name}`);
@@ -54,7 +55,7 @@ export function documentTable<T extends { id?: string }>(
     return { place, value: JSON.parse(body) as T };
   };
   let changes = 0;
-  const run = (statement: typeof insert, ...values: Parameters<typeof insert.run>) => {
+  const run = (statement: typeof replace, ...values: Parameters<typeof replace.run>) => {
     changes += 1;
     return statement.run(...values);
   };
@@ -67,8 +68,12 @@ export function documentTable<T extends { id?: string }>(
       return row === undefined ? undefined : placed(row);
     },
     idAt: (place) => (idAt.get(place) as { id: string } | undefined)?.id,
-    insert: (value, place) =>
-      Number(run(insert, place ?? null, value.id, JSON.stringify(value)).lastInsertRowid),
+    insert: (value, place) => {
+      const row = [value.id, JSON.stringify(value)] as const;
+      changes += 1;
+      const added = place === undefined ? insert.get(...row) : insertAt.get(place, ...row);
+      return (added as { place: number }).place;
+    },
     replace: (id, value) => void run(replace, JSON.stringify(value), id),
     remove: (id) => void run(remove, id),
     clear: () => void run(clear),

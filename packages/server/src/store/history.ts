@@ -123,7 +123,8 @@ const entryFields = "change, listed, id, place, before, after";
 
 export function historyTable(database: Database): HistoryTable {
   const insert = database.prepare(
-    "INSERT INTO changes (at, means, device, who, what, things, undoes) VALUES (?, ?, ?, ?, ?, ?, ?)",
+    "INSERT INTO changes (at, means, device, who, what, things, undoes) VALUES (?, ?, ?, ?, ?, ?, ?) " +
+      "RETURNING number",
   );
   const insertEntry = database.prepare(
     "INSERT INTO change_entries (change, entry, listed, id, place, before, after) VALUES (?, ?, ?, ?, ?, ?, ?)",
@@ -156,8 +157,9 @@ export function historyTable(database: Database): HistoryTable {
     get,
     add: ({ at, who, what, undoes }, added) => {
       const { means, device, name } = who;
-      const done = insert.run(at, means, device, name ?? "", what, added.length, undoes);
-      const number = Number(done.lastInsertRowid);
+      const { number } = insert.get(at, means, device, name ?? "", what, added.length, undoes) as {
+        number: number;
+      };
       added.forEach(({ table, id, place, before, after: now }, entry) => {
         insertEntry.run(number, entry, table, id, place, textOf(before), textOf(now));
       });
