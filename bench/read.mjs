@@ -1,7 +1,8 @@
 import { fileURLToPath } from "node:url";
 import { runnerImport } from "vite";
 import { readListing, readyCatalogue } from "../packages/core/dist/index.js";
-import Fuse from "../packages/core/node_modules/fuse.js/dist/fuse.mjs";
+import { fuzzyModels } from "./fuzzy-models.mjs";
+import { median, timedCpu as timed } from "./measure.mjs";
 import { regexReader } from "./regex-reader.mjs";
 import { swappedCorpus } from "./swapped-corpus.mjs";
 
@@ -15,16 +16,6 @@ const typed = async (path) =>
   (await runnerImport(fileURLToPath(new URL(`../test/listings/${path}.ts`, import.meta.url)))).module;
 const { readCatalogue, readCorpus } = await typed("corpus");
 const { scoreReadings } = await typed("score");
-
-/** Time of the processor, not of the clock, so that other work on the machine does not count. */
-function timed(run) {
-  const start = process.cpuUsage();
-  const result = run();
-  const { user, system } = process.cpuUsage(start);
-  return { ms: (user + system) / 1000, result };
-}
-
-const median = (values) => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)];
 
 const { models, listings } = swappedCorpus({
   catalogue: readCatalogue(),
@@ -68,25 +59,14 @@ console.table(
   })),
 );
 
-/** The nearest model to any two words in a row, looked for among all. */
-function fuzzyModel(fuse, text) {
-  const words = text.match(/[\p{L}\d]+/gu) ?? [];
-  const pairs = words.slice(0, 12).map((word, at) => [word, words[at + 1]].filter(Boolean).join(" "));
-  const found = pairs.flatMap((pair) => fuse.search(pair, { limit: 1 }));
-  return found.sort((a, b) => a.score - b.score)[0]?.item.id ?? null;
-}
-
-const fuse = new Fuse(
-  models.map((each) => ({ ...each, name: `${each.maker} ${each.model}` })),
-  { keys: ["name", "model"], includeScore: true, ignoreLocation: true, threshold: 0.4 },
-);
+const fuzzyModel = fuzzyModels(models);
 // Listings of one thing whose model is known, so that there is one right answer.
 const asked = listings
   .filter(({ expected: { items } }) => items.length === 1 && items[0].modelId !== null)
   .slice(0, fuzzyListings);
 const right = (found) => found.filter((id, at) => id === asked[at].expected.items[0].modelId).length;
 const ours = timed(() => asked.map(({ text }) => readers.readListing(text).items[0]?.modelId ?? null));
-const fuzzy = timed(() => asked.map(({ text }) => fuzzyModel(fuse, text)));
+const fuzzy = timed(() => asked.map(({ text }) => fuzzyModel(text)));
 console.log(`finding the model in ${asked.length} of them that offer one known thing`);
 console.table(
   [

@@ -1,8 +1,7 @@
 import { readFileSync } from "node:fs";
-import { judgeRoute } from "../packages/core/dist/graph/judge-route.js";
-import { contextOf, routeOf } from "../packages/core/dist/graph/route.js";
 import { clubsForHead, readyBench, rules } from "../packages/core/dist/index.js";
-import { openOptions } from "../packages/core/dist/resolve/pair-options.js";
+import { median, timed } from "./measure.mjs";
+import { nestedLoop } from "./nested-loop.mjs";
 import { listedHead, seededBench } from "./seeded-bench.mjs";
 import { sqlJoin } from "./sql-join.mjs";
 
@@ -12,38 +11,6 @@ const reference = { typical: table("typical"), work: table("work"), cautions: ta
 const rounds = 9;
 /** Rounds before those that count, so that the compiler has seen all three ways. */
 const warmUps = 5;
-
-/** Every shaft looked at with every rule, one after the other: what one writes before thinking of an index. */
-function nestedLoop({ graph }, head) {
-  const { musts } = graph;
-  return graph.at.shaft.filter((shaft) => {
-    const options = openOptions(head, shaft, graph);
-    const refused = options.every(({ chosen, joined, joinSteps }) =>
-      judgeRoute(musts, contextOf(chosen, graph), joined, joinSteps, graph.work).some(
-        ({ outcome }) => outcome.verdict === "does-not-fit",
-      ),
-    );
-    if (refused) return false;
-    const [adapter, grip] = ["tip", "butt"].map((port) =>
-      graph.parts.get(graph.occupancy.at(shaft.id, port)?.other),
-    );
-    if (!adapter || !grip) return false;
-    const { chosen, joined, steps } = routeOf({ head, adapter, shaft, grip }, graph.occupancy);
-    return judgeRoute(musts, contextOf(chosen, graph), joined, steps, graph.work).every(
-      ({ outcome }) => outcome.verdict !== "does-not-fit",
-    );
-  });
-}
-
-function median(values) {
-  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)];
-}
-
-function timed(run) {
-  const start = performance.now();
-  const result = run();
-  return { ms: performance.now() - start, result };
-}
 
 function readyOf(count, seed) {
   const built = timed(() => readyBench(seededBench(count, seed), rules, reference));

@@ -1,8 +1,4 @@
-import { createRequire } from "node:module";
-
-// The server's own database package, or the one that comes with Node where it does.
-const fromServer = createRequire(new URL("../packages/server/package.json", import.meta.url));
-const sqlite = await import("node:sqlite").catch(() => fromServer("@photostructure/sqlite"));
+import { openPlainDatabase } from "./plain-sqlite.mjs";
 
 /**
  * The same question as an indexed join in SQLite in memory: shafts that carry an adapter which the head takes, of its hand,
@@ -10,7 +6,7 @@ const sqlite = await import("node:sqlite").catch(() => fromServer("@photostructu
  * heads; the product's rules ask more.
  */
 export function sqlJoin(graph) {
-  const database = new sqlite.DatabaseSync(":memory:");
+  const database = openPlainDatabase(":memory:");
   database.exec(`
     create table shaft (id text primary key, suits text, sound integer, gripped integer, tip real);
     create table adapter (id text primary key, shaft text, family text, hand text, bore real);

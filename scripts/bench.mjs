@@ -8,7 +8,5 @@ await orExit(async () => {
   await runStep("build the core and the server", "tsc", ["-b", "packages/core", "packages/server"]);
 });
 
-await import("../bench/resolve.mjs");
-await import("../bench/read.mjs");
-await import("../bench/plan.mjs");
-await import("../bench/batch.mjs");
+const { bench } = await import("../bench/all.mjs");
+await orExit(() => bench(process.argv.slice(2)));
