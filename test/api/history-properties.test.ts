@@ -172,7 +172,7 @@ it("gives the very bench before, undone change by change from the newest", () =>
     }),
     { numRuns: 80 },
   );
-});
+}, 90_000);
 
 it("takes back any one change and touches nothing else, or refuses and changes nothing; undone itself, all is as it was", () => {
   let taken = 0;
@@ -203,7 +203,7 @@ it("takes back any one change and touches nothing else, or refuses and changes n
   );
   // Of 200 at random well over a fifth can be taken back; else the property would say little.
   expect(taken).toBeGreaterThan(40);
-});
+}, 90_000);
 
 /** The history's table and id as `things` has them. */
 function keyOf(table: string, id: string): string {

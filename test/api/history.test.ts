@@ -1,6 +1,9 @@
-import { describe, expect, it } from "vitest";
+import { join } from "node:path";
+import { describe, expect, it, onTestFinished } from "vitest";
 import { ferrule } from "../../packages/server/src/command-line/terminal.test-kit.ts";
 import { keptChanges } from "../../packages/server/src/store/history-kept.ts";
+import { openSqlite } from "../../packages/server/src/store/sqlite.ts";
+import { openTables } from "../../packages/server/src/store/tables.ts";
 import {
   ask,
   bondedShaft,
@@ -279,6 +282,17 @@ describe("undoing any one change", () => {
     expect(body.error.refusals[0].field).toBe("joints.j1.parts.0");
     expect((await bench(app)).parts).toEqual([adapter, shaft]);
     expect(await historyOf(app)).toHaveLength(3);
+  });
+
+  it("does not mind a joint that was in the air before", async () => {
+    const dataFolder = temporaryFolder();
+    const app = await testApp({ dataFolder });
+    for (const one of [shaft, grip]) await ask(app, "POST", "/api/bench/parts", one);
+    const database = openSqlite(join(dataFolder, "bench.sqlite"));
+    onTestFinished(() => database.close());
+    openTables(database).joints.insert(bondedShaft as never);
+    expect((await undo(app, { number: 2 })).status).toBe(200);
+    expect((await bench(app)).parts).toEqual([shaft]);
   });
 
   it("does not bring back a joint whose place has been taken", async () => {

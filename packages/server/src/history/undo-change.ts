@@ -4,7 +4,7 @@ import type { KeptChange } from "../store/history.ts";
 import type { Tables } from "../store/tables.ts";
 import type { Costs } from "../trade/costs.ts";
 import { type KeptThings, keptThings } from "./kept-thing.ts";
-import { brokenProblem, safetyProblem } from "./undo-checks.ts";
+import { brokenJoints, brokenProblem, safetyProblem } from "./undo-checks.ts";
 import { isConflict, type UndoStep, undoStep } from "./undo-steps.ts";
 
 /**
@@ -32,8 +32,9 @@ function takeBack(tables: Tables, costs: Costs, number: number): void {
   if (conflicts.length > 0) refuse({ code: "changed-since", conflicts });
   const steps = found.flatMap((step) => (isConflict(step) ? [] : step));
   refuse(safetyProblem(tables, change, steps));
+  const brokenBefore = new Set(brokenJoints(tables).map(({ joint }) => joint.id as string));
   apply(things, steps);
-  refuse(brokenProblem(tables, costs, number, steps));
+  refuse(brokenProblem(tables, costs, number, steps, brokenBefore));
   tables.recorder.undoes(number);
   tables.deletions.dropOf(number);
 }

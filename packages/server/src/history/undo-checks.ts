@@ -1,4 +1,4 @@
-import { droppedSafetyFaults, type Part, type Refusal } from "@ferrule/core";
+import { droppedSafetyFaults, type Joint, type Part, type Refusal } from "@ferrule/core";
 import { openJointBook } from "../bench/joint-book.ts";
 import { type Conflict, type Problem, problem } from "../errors.ts";
 import type { HistoryTable, KeptChange } from "../store/history.ts";
@@ -43,18 +43,17 @@ function isLast(history: HistoryTable, number: number): boolean {
   );
 }
 
-/** What does not hold together any more, once the steps have been done. */
+/** What does not hold together any more once the steps have been done, and did before. */
 export function brokenProblem(
   tables: Tables,
   costs: Costs,
   number: number,
   steps: readonly UndoStep[],
+  brokenBefore: ReadonlySet<string>,
 ): Problem | undefined {
   const touched = new Set(steps.map(({ table }) => table));
-  if (touched.has("parts") || touched.has("joints")) {
-    const broken = brokenJoints(tables, number);
-    if (broken) return broken;
-  }
+  const broken = brokenJoints(tables).filter(({ joint }) => !brokenBefore.has(joint.id as string));
+  if (broken.length > 0) return jointsProblem(tables, number, broken);
   if (touched.has("costs") || touched.has("entries")) {
     const refused = costsProblem(tables, costs.read());
     if (refused) return { ...refused.problem, code: "would-break", message: undefined };
@@ -62,13 +61,21 @@ export function brokenProblem(
   return touched.has("example") ? mixedExample(tables, steps) : undefined;
 }
 
-function brokenJoints(tables: Tables, number: number): Problem | undefined {
+interface BrokenJoint {
+  readonly joint: Joint;
+  readonly refusals: readonly Refusal[];
+}
+
+/** Joints that cannot be, as the bench is now. */
+export function brokenJoints(tables: Tables): BrokenJoint[] {
   const book = openJointBook(tables.parts.all().map(({ value }) => value));
-  const broken = tables.joints.all().flatMap(({ value }) => {
-    const refusals = book.enter(value);
-    return refusals.length > 0 ? [{ joint: value, refusals }] : [];
+  return tables.joints.all().flatMap(({ value: joint }) => {
+    const refusals = book.enter(joint);
+    return refusals.length > 0 ? [{ joint, refusals }] : [];
   });
-  if (broken.length === 0) return undefined;
+}
+
+function jointsProblem(tables: Tables, number: number, broken: readonly BrokenJoint[]): Problem {
   const conflicts = broken.map(({ joint }): Conflict => {
     const id = joint.id as string;
     const changes = laterChanges(tables.history, number, "joints", id);
