@@ -38,6 +38,10 @@ const places = {
   advert: () => "/advert/H01/A01/S01/G01",
   labels: () => "/labels/H01/A01/S01/G01",
   code: () => "/code",
+  history: async (send) => {
+    await send("/api/judge", { text: words });
+    return "/history";
+  },
   nowhere: () => "/nowhere-at-all",
 };
 

@@ -15,6 +15,14 @@ export const bothVersionsStyles = css`
     vertical-align: top;
     overflow-wrap: anywhere;
   }
+  @media (max-width: 34rem) {
+    .versions th:first-child {
+      width: 24%;
+    }
+    .versions :is(th, td) {
+      padding: 0.4rem 0.2rem;
+    }
+  }
 `;
 
 /** How the table of two versions is said. */

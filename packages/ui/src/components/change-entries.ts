@@ -19,7 +19,7 @@ function entryPart(entry: HistoryEntry, { lengthUnit, currency }: DisplaySetting
   const { table, before, after } = entry;
   const rows = fieldChanges(before, after).filter(({ field }) => !unsaid.has(field));
   const text = (field: string, value: unknown) => namedValue(field, value, lengthUnit, currency);
-  const title = html`<a href=${thingHref(entry)}>${sentence(thingText(entry)).replace(/\.$/, "")}</a> was ${entryVerb(entry)}`;
+  const title = html`<a href=${thingHref(entry)}>${sentence(thingText(entry)).replace(/\.$/, "")}</a>, ${entryVerb(entry)}`;
   if (rows.length === 0) return html`<p>${title}.</p>`;
   return html`<p>${title}:</p>
     <dl class="fields">${rows.map(({ field, before: was, after: is }) => {

@@ -9,7 +9,7 @@ export function meanwhileNote(
   takeTheirs: () => void,
   meaning = onSaving,
 ): TemplateResult {
-  return html`<div role="status">${
+  return html`<div role="status" class="meanwhile">${
     meanwhile
       ? html`<div class="ticket row between">
         <p><strong>! ${meanwhile.who} ${meanwhile.present === undefined ? "deleted" : "changed"} this a moment ago.</strong> ${meaning}</p>

@@ -2,6 +2,16 @@ import { css } from "lit";
 
 /** Labels, controls, and what the server said about them. */
 export const formStyles = css`
+  /* Seen wherever in the form somebody is typing. */
+  .meanwhile {
+    position: sticky;
+    top: 0.25rem;
+    z-index: 1;
+  }
+  .meanwhile .ticket {
+    border: 2px solid var(--line-strong);
+    padding: 0.5rem 1rem;
+  }
   label,
   legend,
   .label {
