@@ -32,7 +32,7 @@ function takeBack(tables: Tables, costs: Costs, number: number): void {
   if (conflicts.length > 0) refuse({ code: "changed-since", conflicts });
   const steps = found.flatMap((step) => (isConflict(step) ? [] : step));
   refuse(safetyProblem(tables, change, steps));
-  const brokenBefore = new Set(brokenJoints(tables).map(({ joint }) => joint.id as string));
+  const brokenBefore = brokenJoints(tables, steps);
   apply(things, steps);
   refuse(brokenProblem(tables, costs, number, steps, brokenBefore));
   tables.recorder.undoes(number);

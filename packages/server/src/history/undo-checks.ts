@@ -49,10 +49,11 @@ export function brokenProblem(
   costs: Costs,
   number: number,
   steps: readonly UndoStep[],
-  brokenBefore: ReadonlySet<string>,
+  brokenBefore: readonly BrokenJoint[],
 ): Problem | undefined {
   const touched = new Set(steps.map(({ table }) => table));
-  const broken = brokenJoints(tables).filter(({ joint }) => !brokenBefore.has(joint.id as string));
+  const before = new Set(brokenBefore.map(({ joint }) => joint.id));
+  const broken = brokenJoints(tables, steps).filter(({ joint }) => !before.has(joint.id));
   if (broken.length > 0) return jointsProblem(tables, number, broken);
   if (touched.has("costs") || touched.has("entries")) {
     const refused = costsProblem(tables, costs.read());
@@ -66,13 +67,21 @@ interface BrokenJoint {
   readonly refusals: readonly Refusal[];
 }
 
-/** Joints that cannot be, as the bench is now. */
-export function brokenJoints(tables: Tables): BrokenJoint[] {
+/** Joints that cannot be, as the bench is now; none where the steps do nothing that a joint could mind. */
+export function brokenJoints(tables: Tables, steps: readonly UndoStep[]): BrokenJoint[] {
+  if (!steps.some(mattersToJoints)) return [];
   const book = openJointBook(tables.parts.all().map(({ value }) => value));
   return tables.joints.all().flatMap(({ value: joint }) => {
     const refusals = book.enter(joint);
     return refusals.length > 0 ? [{ joint, refusals }] : [];
   });
+}
+
+/** Whole benches are read for it, so it is asked first. */
+function mattersToJoints({ table, present, next }: UndoStep): boolean {
+  if (table !== "parts") return table === "joints";
+  const kindOf = (standing: UndoStep["next"]) => (standing?.value as Part | undefined)?.kind;
+  return present !== undefined && kindOf(present) !== kindOf(next);
 }
 
 function jointsProblem(tables: Tables, number: number, broken: readonly BrokenJoint[]): Problem {
