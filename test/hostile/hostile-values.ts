@@ -92,3 +92,8 @@ export const wrongKinds: readonly unknown[] = [
     { length: 5 },
   ],
 ];
+
+/** The text with a sign in the place of every half character, which no address can hold. */
+export function wellFormed(text: string): string {
+  return text.replace(/\p{Surrogate}/gu, "\ufffd");
+}

@@ -220,7 +220,7 @@ describe("every export as CSV", () => {
   ];
   const texts = [
     ...formulas,
-    ...hostileTexts.filter((text) => text.isWellFormed() && text.length < 80 && text.trim() !== ""),
+    ...hostileTexts.filter((text) => !/\p{Surrogate}/u.test(text) && text.length < 80 && text.trim() !== ""),
   ];
 
   /** The cells as RFC 4180 writes them. */

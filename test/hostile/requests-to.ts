@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { breakOne } from "./break-one.ts";
 import type { Described } from "./described-routes.ts";
 import { fromSchema, type JsonSchema, type World } from "./from-schema.ts";
-import { hostileTexts, longTexts } from "./hostile-values.ts";
+import { hostileTexts, longTexts, wellFormed } from "./hostile-values.ts";
 import { jsonText } from "./json-text.ts";
 
 export interface HostileRequest {
@@ -73,7 +73,7 @@ function urlOf({ path, query }: Described, world: World): fc.Arbitrary<string> {
   );
   const id = fc.oneof(
     { arbitrary: known, weight: 6 },
-    { arbitrary: hostile.map((text) => encodeURIComponent(text.toWellFormed())), weight: 2 },
+    { arbitrary: hostile.map((text) => encodeURIComponent(wellFormed(text))), weight: 2 },
     { arbitrary: raw, weight: 1 },
   );
   const ids = path.split(/\{\w+\}/);
@@ -103,7 +103,7 @@ function queryOf(query: Described["query"], world: World): fc.Arbitrary<string> 
 
 function pairsText(pairs: readonly (readonly [string, unknown])[]): string {
   return pairs
-    .map(([name, value]) => `${encodeURIComponent(name)}=${encodeURIComponent(String(value).toWellFormed())}`)
+    .map(([name, value]) => `${encodeURIComponent(name)}=${encodeURIComponent(wellFormed(String(value)))}`)
     .join("&");
 }
 
