@@ -1,3 +1,4 @@
+import { keptJson } from "./kept-json.ts";
 import type { Database } from "./sqlite.ts";
 
 export type BatchState = "running" | "done" | "stopped";
@@ -89,7 +90,7 @@ export function batchesTable(database: Database): BatchesTable {
     open: (id) =>
       (open.all(id) as unknown as { row: number; given: string }[]).map(({ row, given }) => ({
         row,
-        given: JSON.parse(given) as GivenRow,
+        given: keptJson<GivenRow>(given),
       })),
     finish: (id, row, result) => {
       const { changes } = finish.run(JSON.stringify(result), result.netMinor, id, row);
@@ -98,8 +99,8 @@ export function batchesTable(database: Database): BatchesTable {
     best: (id, limit) =>
       (best.all(id, limit) as unknown as { row: number; given: string; result: string }[]).map((kept) => ({
         row: kept.row,
-        given: JSON.parse(kept.given) as GivenRow,
-        result: JSON.parse(kept.result) as RowResult,
+        given: keptJson<GivenRow>(kept.given),
+        result: keptJson<RowResult>(kept.result),
       })),
   };
 }

@@ -1,4 +1,5 @@
 import type { CostSettings } from "@ferrule/core";
+import { keptJson } from "./kept-json.ts";
 import type { Database } from "./sqlite.ts";
 
 /** What the user decided about money; one row for now, under the name `bench`. */
@@ -16,7 +17,7 @@ export function costsTable(database: Database): CostsTable {
   return {
     read: () => {
       const row = read.get() as { body: string } | undefined;
-      return row === undefined ? {} : (JSON.parse(row.body) as CostSettings);
+      return row === undefined ? {} : keptJson<CostSettings>(row.body);
     },
     write: (costs) => void write.run(JSON.stringify(costs)),
   };

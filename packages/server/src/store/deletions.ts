@@ -1,5 +1,6 @@
 import type { Goal } from "@ferrule/core";
 import type { Recorder } from "./history-recorder.ts";
+import { keptJson } from "./kept-json.ts";
 import type { ListName, PlacedLists } from "./lists.ts";
 import type { Database } from "./sqlite.ts";
 
@@ -56,7 +57,7 @@ export function deletionsTable(database: Database, recorder: Pick<Recorder, "onN
     dropOf: (change) => void dropOf.run(change),
     top: () => {
       const row = top.get() as { body: string } | undefined;
-      return row === undefined ? undefined : (JSON.parse(row.body) as Deletion);
+      return row === undefined ? undefined : keptJson<Deletion>(row.body);
     },
     dropTop: () => void dropTop.run(),
     count: () => (count.get() as { count: number }).count,

@@ -1,3 +1,4 @@
+import { keptJson } from "./kept-json.ts";
 import type { Database } from "./sqlite.ts";
 
 /** A thing and its place in the order of the bench. */
@@ -52,7 +53,7 @@ export function documentTable<T extends { id?: string }>(
   const clear = database.prepare(`DELETE FROM ${name}`);
   const placed = (row: unknown): Placed<T> => {
     const { place, body } = row as { place: number; body: string };
-    return { place, value: JSON.parse(body) as T };
+    return { place, value: keptJson<T>(body) };
   };
   let changes = 0;
   const run = (statement: typeof replace, ...values: Parameters<typeof replace.run>) => {

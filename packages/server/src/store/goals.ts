@@ -1,4 +1,5 @@
 import type { Goal } from "@ferrule/core";
+import { keptJson } from "./kept-json.ts";
 import type { Database } from "./sqlite.ts";
 
 /** What the user wants of the bench; one goal for now, under the name `bench`. */
@@ -15,7 +16,7 @@ export function goalsTable(database: Database): GoalsTable {
   return {
     read: () => {
       const row = read.get() as { body: string } | undefined;
-      return row === undefined ? {} : (JSON.parse(row.body) as Goal);
+      return row === undefined ? {} : keptJson<Goal>(row.body);
     },
     write: (goal) => void write.run(JSON.stringify(goal)),
   };

@@ -1,3 +1,4 @@
+import { keptJson } from "./kept-json.ts";
 import type { Database } from "./sqlite.ts";
 
 /** What the machine that serves is called in the history; null until somebody says. */
@@ -14,7 +15,7 @@ export function ownNameTable(database: Database): OwnNameTable {
   return {
     read: () => {
       const row = read.get() as { body: string } | undefined;
-      return row === undefined ? null : (JSON.parse(row.body) as string | null);
+      return row === undefined ? null : keptJson<string | null>(row.body);
     },
     write: (name) => void write.run(JSON.stringify(name)),
   };

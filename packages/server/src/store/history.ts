@@ -1,3 +1,4 @@
+import { keptJson } from "./kept-json.ts";
 import type { ListName } from "./lists.ts";
 import type { Database } from "./sqlite.ts";
 
@@ -221,7 +222,7 @@ function entryOf(row: unknown): ChangeEntry & { readonly number: number } {
     table: listed,
     id,
     place,
-    ...(before === null ? {} : { before: JSON.parse(before) as unknown }),
-    ...(after === null ? {} : { after: JSON.parse(after) as unknown }),
+    ...(before === null ? {} : { before: keptJson<unknown>(before) }),
+    ...(after === null ? {} : { after: keptJson<unknown>(after) }),
   };
 }

@@ -1,4 +1,5 @@
 import type { Hit } from "@ferrule/core";
+import { keptJson } from "./kept-json.ts";
 import type { Database } from "./sqlite.ts";
 
 /** A hit as it is kept: what is asked, so that how much over the cap it is can be told whenever the cap changes. */
@@ -29,7 +30,7 @@ export function hitsTable(database: Database): HitsTable {
   const insert = database.prepare("INSERT INTO hits (id, sighting, body) VALUES (?, ?, ?)");
   const replace = database.prepare("UPDATE hits SET body = ? WHERE id = ?");
   const remove = database.prepare("DELETE FROM hits WHERE id = ?");
-  const read = (row: unknown) => JSON.parse((row as { body: string }).body) as KeptHit;
+  const read = (row: unknown) => keptJson<KeptHit>((row as { body: string }).body);
   return {
     all: () => all.all().map(read),
     get: (id) => {

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { keptJson } from "./kept-json.ts";
 import type { Database } from "./sqlite.ts";
 
 const mm = z.number().min(0).max(400);
@@ -43,7 +44,7 @@ export function labelsTable(database: Database): LabelsTable {
   );
   const value = (name: string): unknown => {
     const row = read.get(name) as { body: string } | undefined;
-    return row === undefined ? undefined : JSON.parse(row.body);
+    return row === undefined ? undefined : keptJson(row.body);
   };
   return {
     setup: () => ({ ...firstLabelSetup, ...(value("labels") as Partial<LabelSetup> | undefined) }),

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { keptJson } from "./kept-json.ts";
 import type { Database } from "./sqlite.ts";
 
 export const settingsSchema = z.strictObject({
@@ -37,7 +38,7 @@ export function settingsTable(database: Database): SettingsTable {
   );
   const value = (name: string): unknown => {
     const row = read.get(name) as { body: string } | undefined;
-    return row === undefined ? undefined : JSON.parse(row.body);
+    return row === undefined ? undefined : keptJson(row.body);
   };
   return {
     read: () => ({
