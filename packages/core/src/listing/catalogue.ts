@@ -3,7 +3,9 @@ import { clubTypeSchema } from "../parts/part.ts";
 
 /** What a listing can hold: a part, or a complete club. */
 export const itemKinds = ["club", "head", "adapter", "shaft", "grip", "cover", "wrench"] as const;
+/** Takes one of `itemKinds`, in listings, in the catalogue, in prices and in the costs of parcels. */
 export const itemKindSchema = z.enum(itemKinds);
+/** What is for sale. The parts of a bench have the same kinds, but for `club`. */
 export type ItemKind = z.infer<typeof itemKindSchema>;
 
 const name = z.string().min(1).max(200);
@@ -21,4 +23,5 @@ export const catalogueModelSchema = z.strictObject({
   year: z.number().int().min(1900).max(2200).nullish(),
 });
 
+/** A model as the user keeps it; a field that is left out or `null` is not known. */
 export type CatalogueModel = z.infer<typeof catalogueModelSchema>;

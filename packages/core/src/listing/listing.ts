@@ -12,10 +12,12 @@ import { itemKindSchema } from "./catalogue.ts";
 
 export const intents = ["sell", "wanted", "swap"] as const;
 export const intentSchema = z.enum(intents);
+/** What the writer is after: to sell, to find, or to have something else for it. */
 export type Intent = z.infer<typeof intentSchema>;
 
 /** A word when the words say how, an amount when they say how much. */
 export const postageSchema = z.union([z.enum(["included", "extra", "collection-only"]), moneySchema]);
+/** Who bears the cost of sending, or how much it is. */
 export type Postage = z.infer<typeof postageSchema>;
 
 const positive = z.number().positive();
@@ -52,6 +54,7 @@ export const listingItemSchema = z.strictObject({
   /** The price of one of it, where the words price it apart. */
   price: moneySchema.nullable(),
 });
+/** An item in the words' own facts: loft in degrees, mass in grams, lengths in inches. A `null` is no `false`. */
 export type ListingItem = z.infer<typeof listingItemSchema>;
 
 /** The exact words a fact was read from; offsets in UTF-16 units, as JavaScript counts them. */
@@ -62,6 +65,7 @@ export const spanSchema = z.strictObject({
   end: z.number().int().min(0),
   words: z.string(),
 });
+/** Where one fact stands: `slice(start, end)` of the listing's text is `words`. */
 export type Span = z.infer<typeof spanSchema>;
 
 /** Something a reader of the words would not be sure of, in a sentence. */
@@ -71,6 +75,7 @@ export const doubtSchema = z.strictObject({
   end: z.number().int().min(0).nullable(),
   text: z.string(),
 });
+/** A caution about the reading, with the fact and the place in the text; `null` where it is about no one fact or place. */
 export type Doubt = z.infer<typeof doubtSchema>;
 
 /** Somebody's words about things for sale, read. */
@@ -85,4 +90,5 @@ export const listingSchema = z.strictObject({
   spans: z.array(spanSchema),
   doubts: z.array(doubtSchema),
 });
+/** What is known of a listing, as it was read or as the user corrected it. */
 export type Listing = z.infer<typeof listingSchema>;

@@ -25,4 +25,5 @@ export const buildSchema = z
     message: "either buttTrimIn or playingLengthIn, not both",
   });
 
+/** Trims and length in inches, added masses in grams. A choice that is left out was not made. */
 export type Build = z.infer<typeof buildSchema>;

@@ -27,6 +27,7 @@ export interface ClubDimensions {
   readonly typical: readonly DimensionName[];
 }
 
+/** The figures of `ClubDimensions`: every field of it but `typical`. */
 export const clubDimensionNames = [
   "playingLengthIn",
   "cutLengthIn",

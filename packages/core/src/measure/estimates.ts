@@ -19,6 +19,7 @@ import { rulesLengthQuantity } from "./rules-length-of-club.ts";
 import { labelled, swingWeightQuantity } from "./swing-weight-of-club.ts";
 import { cutLengthQuantity, shaftBalanceQuantity, shaftMassQuantity } from "./trimmed-shaft.ts";
 
+/** The estimates, or why nobody could make the parts into a club with that build. */
 export type EstimatedClub =
   | { readonly ok: true; readonly estimates: Estimates }
   | { readonly ok: false; readonly refusals: readonly Refusal[] };

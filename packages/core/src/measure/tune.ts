@@ -10,11 +10,13 @@ import { estimateClub } from "./estimates.ts";
 import { massChanges } from "./mass-changes.ts";
 import { swingWeightQuantity } from "./swing-weight-of-club.ts";
 
+/** Length in inches, swing weight in points (D0 is 30). What is left out may come to anything. */
 export interface TuneTarget {
   readonly playingLengthIn?: number;
   readonly swingWeightPoints?: number;
 }
 
+/** What may be changed besides the build itself. */
 export interface TuneOptions {
   /** Grips that could go on instead of the one the club has. */
   readonly grips?: readonly Grip[];
@@ -46,8 +48,10 @@ const effectNames = [
   "moiKgCm2",
   "frequencyCpm",
 ] as const;
+/** A figure that every solution tells before and after, in the unit of its name. */
 export type EffectName = (typeof effectNames)[number];
 
+/** The club as it is and the ways from there, perhaps none; or why its build is refused. */
 export type Tuned =
   | { readonly ok: true; readonly before: Estimates; readonly solutions: readonly TuneSolution[] }
   | { readonly ok: false; readonly refusals: readonly Refusal[] };

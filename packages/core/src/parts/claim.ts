@@ -19,4 +19,5 @@ export const claimSchema = z.strictObject({
   note: z.string().max(2000).optional(),
 });
 
+/** A fit claim. Without a hand or a club type it is said of every one. */
 export type Claim = z.infer<typeof claimSchema>;

@@ -22,4 +22,5 @@ export const faultNames = [
 ] as const;
 
 export const faultSchema = z.enum(faultNames);
+/** One thing wrong with a part; `other` is damage of which no more was said. */
 export type Fault = z.infer<typeof faultSchema>;

@@ -3,7 +3,9 @@ import { clubTypeSchema, flexSchema, handSchema } from "./part.ts";
 
 /** Skills of a step of work, the least first. */
 export const skills = ["screw", "regrip", "bond", "machine"] as const;
+/** Takes one of `skills`, as a goal allows it or a row of the work table asks for it. */
 export const skillSchema = z.enum(skills);
+/** The most somebody will do at the bench; one that comes later in `skills` allows all before it. */
 export type Skill = z.infer<typeof skillSchema>;
 
 /** What a finished club should measure; either may be left open. */
@@ -29,5 +31,7 @@ export const goalSchema = z.strictObject({
   limit: z.number().int().min(1).max(5000).optional(),
 });
 
+/** A length in inches and a swing weight in points for the clubs of one type. */
 export type Target = z.infer<typeof targetSchema>;
+/** Wishes and limits that go with a bench: lengths in inches, swing weights in points (D0 is 30). */
 export type Goal = z.infer<typeof goalSchema>;

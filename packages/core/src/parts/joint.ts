@@ -10,5 +10,7 @@ export const jointSchema = z.strictObject({
   parts: z.tuple([partIdSchema, partIdSchema]),
 });
 
+/** Two parts, by their ids, that are one piece until somebody undoes them. */
 export type Joint = z.infer<typeof jointSchema>;
+/** How two parts hold together: `bonded` is glued, `gripped` is a grip on its shaft. */
 export type JointType = Joint["type"];

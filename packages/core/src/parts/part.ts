@@ -3,15 +3,19 @@ import { amountMinorMost } from "../money.ts";
 import { faultSchema } from "./fault.ts";
 import { readingSchema } from "./reading.ts";
 
+/** What a head can be made for. A rule or a typical figure may hold for one of them alone. */
 export const clubTypes = ["driver", "fairway", "hybrid", "iron", "wedge", "putter"] as const;
 export const clubTypeSchema = z.enum(clubTypes);
+/** What sort of club a head makes, whatever its number and its loft. */
 export type ClubType = z.infer<typeof clubTypeSchema>;
 
 export const handSchema = z.enum(["right", "left"]);
 export type Hand = z.infer<typeof handSchema>;
 
+/** Flexes in the words of the trade, the softest first. */
 export const flexes = ["ladies", "senior", "regular", "regular-plus", "stiff", "x-stiff"] as const;
 export const flexSchema = z.enum(flexes);
+/** How stiff a shaft's own maker says that it is: a word of that maker, no measured figure. */
 export type Flex = z.infer<typeof flexSchema>;
 
 const amountExpected = `whole minor units, from -${amountMinorMost} to ${amountMinorMost}`;
@@ -91,6 +95,10 @@ export const headSchema = z.looseObject({
   socket: socketSchema.optional(),
 });
 
+/**
+ * `family` names the interface, `bore` is the hole for the shaft's tip, and `settings` are the turns in which it can be put in,
+ * in degrees.
+ */
 export const adapterSchema = z.looseObject({
   ...common,
   kind: z.literal("adapter"),
@@ -114,6 +122,10 @@ export const adapterSchema = z.looseObject({
 
 export const lengthBases = ["shaft-alone", "with-adapter", "playing", "unstated"] as const;
 
+/**
+ * `length` is what it measures now and over what, `rawLengthIn` and `rawMassG` are what left the maker, and `suits` is which
+ * heads it was made for.
+ */
 export const shaftSchema = z.looseObject({
   ...common,
   kind: z.literal("shaft"),
@@ -147,6 +159,7 @@ export const shaftSchema = z.looseObject({
   torqueDeg: readingSchema("torqueDeg").optional(),
 });
 
+/** `coreDiameterIn` is inside, `outsideDiameterIn` outside; the centre of mass is measured from the cap end. */
 export const gripSchema = z.looseObject({
   ...common,
   kind: z.literal("grip"),
@@ -159,18 +172,22 @@ export const gripSchema = z.looseObject({
   ribbed: z.boolean().optional(),
 });
 
-/** A head cover and the wrench that turns an adapter's screw: sold with a club, never part of one. */
+/** A head cover: sold with a club, never part of one. */
 export const coverSchema = z.looseObject({
   ...common,
   kind: z.literal("cover"),
   clubType: clubTypeSchema.optional(),
 });
+/** The wrench that turns the screw of one family of adapters. It goes with a club as a cover does. */
 export const wrenchSchema = z.looseObject({
   ...common,
   kind: z.literal("wrench"),
   family: z.string().max(80).optional(),
 });
 
+/**
+ * Tells the six kinds apart by `kind`. Figures are readings in the unit of the field's name; fields we do not know are kept.
+ */
 export const partSchema = z.discriminatedUnion("kind", [
   headSchema,
   adapterSchema,
@@ -180,10 +197,17 @@ export const partSchema = z.discriminatedUnion("kind", [
   wrenchSchema,
 ]);
 
+/** A head as somebody described it, of which only `id` and `kind` are sure to be there. */
 export type Head = z.infer<typeof headSchema>;
+/** The piece on a shaft's tip that is screwed into a head's receiver. Lengths in inches, angles in degrees, mass in grams. */
 export type Adapter = z.infer<typeof adapterSchema>;
+/** A shaft by itself, even where a joint says that something is on it. Lengths in inches, masses in grams. */
 export type Shaft = z.infer<typeof shaftSchema>;
+/** A grip, new or on a shaft: its lengths and diameters in inches, its mass in grams. */
 export type Grip = z.infer<typeof gripSchema>;
+/** Anything that lies on a bench under an id of its own. A fact that is left out is unknown, which is not the same as no. */
 export type Part = z.infer<typeof partSchema>;
+/** What a part is, and so which fields it has. */
 export type PartKind = Part["kind"];
+/** An amount with its ISO 4217 code: 12.50 euros are 1250 of `EUR`. */
 export type Money = z.infer<typeof moneySchema>;

@@ -17,6 +17,9 @@ export interface WorkRow {
   readonly text: string;
 }
 
+/**
+ * What can hurt in some steps of work, in words for whoever does them, and where it is published. Work rows name it by `code`.
+ */
 export interface CautionRow {
   readonly code: string;
   readonly text: string;

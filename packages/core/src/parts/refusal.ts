@@ -7,6 +7,7 @@ export interface Refusal {
   readonly expected: string;
 }
 
+/** The value, or every reason why it was not taken: at least one. */
 export type Parsed<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly refusals: Refusal[] };

@@ -16,6 +16,9 @@ export const typicalRowSchema = z.strictObject({
   source: z.string(),
 });
 
+/**
+ * A usual figure with its standard uncertainty, both in the field's own unit. A refusal that rests on one comes to `unsettled`.
+ */
 export type TypicalRow = z.infer<typeof typicalRowSchema>;
 
 interface Described {

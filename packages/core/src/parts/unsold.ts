@@ -14,6 +14,7 @@ export function unsold<
   };
 }
 
+/** Whether a sale is written on the part: a price or a day is enough. */
 export function isSold({ soldFor, soldOn }: Part): boolean {
   return soldFor !== undefined || soldOn !== undefined;
 }
