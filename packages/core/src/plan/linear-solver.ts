@@ -13,6 +13,7 @@ export interface LinearProgramme {
   }[];
 }
 
+/** What a solver came to. `values` and `objective` are null where it has nothing that keeps within all bounds. */
 export interface LinearAnswer {
   readonly status: "best" | "stopped" | "impossible" | "unbounded" | "failed";
   readonly values: readonly number[] | null;
@@ -23,6 +24,7 @@ export interface LinearAnswer {
   readonly prices: readonly number[] | null;
 }
 
+/** When to be content: after so many seconds, or so near the best, as a share of it. */
 export interface SolverOptions {
   readonly seconds: number;
   readonly relativeGap: number;

@@ -9,6 +9,7 @@ export interface Resource {
   readonly count: number;
 }
 
+/** How many of one resource, by its id, a use takes or a bundle gives. */
 export interface Share {
   readonly resource: string;
   readonly count: number;
@@ -47,6 +48,7 @@ export interface PlanTrip {
   readonly timeMinor: number;
 }
 
+/** What a plan keeps within; null, or a kind that is not named, is without a limit. */
 export interface PlanLimits {
   /** The most money laid out. */
   readonly budgetMinor: number | null;
@@ -56,6 +58,10 @@ export interface PlanLimits {
   readonly mostOfKind: Readonly<Record<string, number>>;
 }
 
+/**
+ * All that `solvePlan` is told. Ids are unique within each list, and every resource and trip that is named is there; else it
+ * throws.
+ */
 export interface PlanModel {
   readonly resources: readonly Resource[];
   readonly uses: readonly Use[];

@@ -8,6 +8,7 @@ import { reducePacking } from "./reduce-packing.ts";
 import { leastMsOf, nothingOf, solvePart } from "./solve-part.ts";
 import { splitPacking } from "./split-packing.ts";
 
+/** How many seconds `solvePlan` may search, from where, and who is told of what it finds. */
 export interface PlanOptions {
   readonly seconds: number;
   /** Good enough: (bound − net) / |bound| at most this. */

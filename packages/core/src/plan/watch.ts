@@ -16,6 +16,7 @@ export const watchSchema = z.strictObject({
   place: z.string().max(200).optional(),
   note: z.string().max(2000).optional(),
 });
+/** What to look out for in listings, by the facts of a part; amounts are whole minor units of the bench's currency. */
 export type Watch = z.infer<typeof watchSchema>;
 
 /** A listing that offers something on the watchlist; kept until it is dealt with. */
@@ -32,4 +33,5 @@ export const hitSchema = z.strictObject({
   clubs: z.array(z.string().max(300)).max(20),
   isDealtWith: z.boolean(),
 });
+/** An item of one sighting that answers to one watch, each named by its id. */
 export type Hit = z.infer<typeof hitSchema>;

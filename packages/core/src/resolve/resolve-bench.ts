@@ -19,6 +19,7 @@ import { clubsOpened, tallyClubs, tallyPairs } from "./tally-pairs.ts";
 import { unknownFields } from "./unknown-fields.ts";
 import { type AnswersForWants, wantsOf } from "./wants.ts";
 
+/** The answer, or what does not hold together: two parts of one id, joints that cannot be. Missing facts refuse nothing. */
 export type ResolveResult =
   | { readonly ok: true; readonly resolution: Resolution }
   | { readonly ok: false; readonly refusals: Refusal[] };

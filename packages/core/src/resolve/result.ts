@@ -82,6 +82,7 @@ export interface Want {
   readonly count: number;
 }
 
+/** Everything that can be said of a bench, the best first, each list as long as the goal's `limit` lets it be. */
 export interface Resolution {
   readonly clubs: readonly Club[];
   readonly nearMisses: readonly NearMiss[];

@@ -6,6 +6,7 @@ import type { Shaft } from "../parts/part.ts";
 import type { WrittenReading } from "../parts/reading.ts";
 import type { Uncertain } from "./measurement.ts";
 
+/** A finished club: its parts as they were before, the build that was carried out, and the estimates for it. */
 export interface AfterBuildInput {
   readonly parts: ClubParts;
   readonly build: Build;

@@ -16,6 +16,7 @@ import { type SheetCheck, sheetChecks } from "./sheet-checks.ts";
 import { type SheetDimension, sheetDimensions } from "./sheet-dimensions.ts";
 import { sheetSteps } from "./sheet-steps.ts";
 
+/** What a sheet is written from. `build` is carried out on `parts`, which are those of `club`. */
 export interface SheetInput {
   /** The resolver's answer for these parts. */
   readonly club: Club;
@@ -27,6 +28,7 @@ export interface SheetInput {
   readonly measurements: readonly Measurement[];
 }
 
+/** A part to lay out, with what to look at before it is used; `note` is null where nobody wrote one. */
 export interface SheetPart {
   readonly role: "head" | "adapter" | "shaft" | "grip";
   readonly id: string;
@@ -52,6 +54,7 @@ export interface BuildSheet {
   readonly build: Build;
 }
 
+/** The sheet, or what stands against it: faults of safety, else a build that nobody could make. */
 export type SheetAnswer =
   | { readonly ok: true; readonly sheet: BuildSheet }
   | { readonly ok: false; readonly stops: readonly SafetyStop[]; readonly refusals: readonly Refusal[] };

@@ -17,6 +17,7 @@ export const clearanceSchema = z.strictObject({
   by: z.string().trim().min(1).max(200),
   note: z.string().trim().min(10, "at least a few words on what was looked at or done").max(2000),
 });
+/** Who said it, of which fault of which part, and on what day (ISO 8601). */
 export type Clearance = z.infer<typeof clearanceSchema>;
 
 /** Why a fault cannot be cleared so; nothing where it can. */

@@ -25,11 +25,13 @@ export interface InspectionRow {
   readonly source: string;
 }
 
+/** What can be said to a question of the table; `unsure` neither asserts nor denies a fault. */
 export const inspectionAnswers = ["yes", "no", "unsure"] as const;
 const answerSchema = z.strictObject({
   row: z.string().min(1).max(80),
   answer: z.enum(inspectionAnswers),
 });
+/** What somebody said to one row of the table, by the row's id. */
 export type InspectionAnswer = z.infer<typeof answerSchema>;
 
 /** A part that somebody looked over: what was asked, what was answered and what that came to. */
@@ -43,6 +45,7 @@ export const inspectionSchema = z.strictObject({
   by: z.string().max(200).optional(),
   note: z.string().max(2000).optional(),
 });
+/** One look at one part, with the faults that its answers asserted and denied on that day (ISO 8601). */
 export type Inspection = z.infer<typeof inspectionSchema>;
 
 /** What there is to look at on a part, in the order of the table. */

@@ -10,7 +10,9 @@ export const measuredQuantities = {
   frequencyCpm: { min: 100, max: 600, plusMinus: 1 },
 } as const;
 
+/** A figure that is read off a finished club, in the unit of its name; swing weight in points, D0 being 30. */
 export type MeasuredQuantity = keyof typeof measuredQuantities;
+/** In the order in which a sheet leaves blanks for them. */
 export const measuredQuantityNames = Object.keys(measuredQuantities) as readonly MeasuredQuantity[];
 
 /** A quantity with its standard uncertainty, both in the unit that its name says. */
@@ -65,4 +67,5 @@ export const measurementSchema = z.strictObject({
   note: z.string().max(2000).optional(),
 });
 
+/** What one club read on one day. A quantity that nobody took is left out. */
 export type Measurement = z.infer<typeof measurementSchema>;

@@ -18,6 +18,7 @@ import { fillSaleTemplate, type SalePlaceholder, type SaleTemplate } from "./sal
 import { unknownLines } from "./sale-unknown.ts";
 import { priceWords } from "./sale-words.ts";
 
+/** All that a description may draw on: what is not in here is not said. */
 export interface SaleInput {
   /** Everything that goes for one price, covers and wrenches included. */
   readonly parts: readonly Part[];
@@ -45,6 +46,7 @@ export interface SaleDescription {
   readonly text: string;
 }
 
+/** A draft, or the faults of safety that keep one from being written. */
 export type SaleAnswer =
   | { readonly ok: true; readonly description: SaleDescription }
   | { readonly ok: false; readonly stops: readonly SafetyStop[] };

@@ -7,6 +7,7 @@ import type { TypicalRow } from "../parts/typical.ts";
 import type { WorkStep } from "../resolve/result.ts";
 import { type WorkshopLength, workshopLength } from "./workshop-length.ts";
 
+/** In the order in which the figures are needed; a sheet has those that apply and are known. */
 export const sheetDimensionNames = [
   "playing-length",
   "cut-length",
@@ -21,6 +22,7 @@ export const sheetDimensionNames = [
   "butt-diameter",
   "grip-core",
 ] as const;
+/** What a figure of the sheet is taken over. All of them are in inches. */
 export type SheetDimensionName = (typeof sheetDimensionNames)[number];
 
 /** One figure to work to. Lengths come rounded to the workshop's rules; diameters and walls stand as they are. */

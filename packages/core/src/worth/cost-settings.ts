@@ -26,6 +26,7 @@ export const feeTableSchema = z.strictObject({
   /** Taken of what is left when the money is drawn out. */
   cashOutPercent: percent,
 });
+/** One place to sell, as its charges were typed in: amounts in whole minor units of the bench's currency. */
 export type FeeTable = z.infer<typeof feeTableSchema>;
 
 /** A parcel as it is sent: a box, or a tube whose width and height are its diameter. */
@@ -36,6 +37,7 @@ export const parcelSchema = z.strictObject({
   heightCm: z.number().positive().max(500),
   massG: z.number().positive().max(100_000),
 });
+/** What a service is asked to take: centimetres, and grams with the packaging. */
 export type Parcel = z.infer<typeof parcelSchema>;
 
 /** What a carrier takes and for how much; a limit that it does not have is null. */
@@ -53,6 +55,7 @@ export const postageServiceSchema = z.strictObject({
   /** Kilograms charged for one cubic metre when that is more than the parcel weighs. */
   kgPerM3: z.number().positive().nullable(),
 });
+/** One way to send a parcel: a price in whole minor units, limits in grams, centimetres and cubic metres. */
 export type PostageService = z.infer<typeof postageServiceSchema>;
 
 /** A factor on the price for something explicit; `fitted` says whether evidence may move it. */
@@ -71,6 +74,7 @@ export const adjustmentsSchema = z.strictObject({
   /** Whether evidence may move these where there is enough of it. */
   fit: z.boolean(),
 });
+/** Factors on a price; 1 leaves it as it is. */
 export type Adjustments = z.infer<typeof adjustmentsSchema>;
 
 /** Everything about money that the user decides. */
@@ -116,4 +120,7 @@ export const costSettingsSchema = z.strictObject({
   unseenPartWeeks: z.number().min(0.1).max(1000),
   adjustments: adjustmentsSchema,
 });
+/**
+ * The user's own terms, on which everything of worth is reckoned: whole minor units of `currency`, minutes, weeks, percents.
+ */
 export type CostSettings = z.infer<typeof costSettingsSchema>;

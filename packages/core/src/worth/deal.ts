@@ -9,10 +9,14 @@ export interface MoneyInterval {
   readonly highMinor: number;
 }
 
+/** In the order in which they are shown. Every deal has all five, with those that cannot be gone. */
 export const ways = ["build-now", "wait", "sell-as-it-is", "part-out", "leave"] as const;
+/** One thing that can be done with a listing; `leave` is not to buy it. */
 export type Way = (typeof ways)[number];
 
+/** From a yes to a no; `ask-first` is for what hangs on something that nobody has said. */
 export const dealVerdicts = ["buy", "offer-up-to", "ask-first", "leave"] as const;
+/** What to do about a listing, at the price asked where there is one. */
 export type DealVerdict = (typeof dealVerdicts)[number];
 
 /** One line of a sum, so that the user can follow it. Money in is positive. */
@@ -71,6 +75,7 @@ export interface WaitingAnswer {
   readonly priorOnly: boolean;
 }
 
+/** A fact that would tell more, as a question to somebody; money in whole minor units of the bench's currency. */
 export interface DealQuestion {
   /** Who can answer: the seller, or the user. */
   readonly to: "seller" | "you";

@@ -3,6 +3,7 @@ import type { Money } from "../parts/part.ts";
 import type { CostSettings } from "./cost-settings.ts";
 import type { Entry } from "./entry.ts";
 
+/** A line of the books that has not been given its id yet. */
 export type NewEntry = Omit<Entry, "id">;
 
 /** What one part had of an amount that was for several. */

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { moneySchema } from "../parts/part.ts";
 
+/** What money went out or came in for. Which of the two it was is told by the sign of the amount. */
 export const entryTypes = ["buy", "sale", "fee", "postage", "trip", "material", "refund", "other"] as const;
 
 /** What was expected of a club or a part when it was bought: kept so that the books can tell how far to trust it. */
@@ -40,4 +41,5 @@ export const entrySchema = z.strictObject({
   expected: expectationSchema.optional(),
   note: z.string().max(2000).optional(),
 });
+/** A line as it stands in the books, in the currency it was paid in; `on` is its day (ISO 8601). */
 export type Entry = z.infer<typeof entrySchema>;

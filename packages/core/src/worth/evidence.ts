@@ -7,6 +7,7 @@ const dateSchema = z.iso.date();
 /** How good a thing looks, best first: our own plain grades. */
 export const conditions = ["as-new", "good", "fair", "poor"] as const;
 export const conditionSchema = z.enum(conditions);
+/** A grade by looks alone: faults are told apart from it. */
 export type Condition = z.infer<typeof conditionSchema>;
 
 /** What was, or is to be, sold: as much as is known of it. */
@@ -27,7 +28,9 @@ export const subjectShape = {
   cover: z.boolean().optional(),
   wrench: z.boolean().optional(),
 };
+/** Asks for a `kind` and takes the rest as far as it is there; a field that is not of the shape is refused. */
 export const subjectSchema = z.strictObject(subjectShape);
+/** A thing to be priced. What is left out is unknown, so that prices of less similar things have to do. */
 export type Subject = z.infer<typeof subjectSchema>;
 
 /** One price that was asked or paid, flat so that a row of CSV holds it. */
@@ -44,4 +47,5 @@ export const evidenceSchema = z.strictObject({
   note: z.string().max(2000).optional(),
   ...subjectShape,
 });
+/** A noted price and what it was for, in the currency it was named in. */
 export type Evidence = z.infer<typeof evidenceSchema>;

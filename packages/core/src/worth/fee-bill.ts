@@ -8,6 +8,7 @@ export interface FeeLine {
   readonly amountMinor: number;
 }
 
+/** What one sale is charged, line by line, in whole minor units of the bench's currency. */
 export interface FeeBill {
   /** Those that come to something. */
   readonly lines: readonly FeeLine[];

@@ -7,6 +7,7 @@ export interface PricePrior {
   readonly weight: number;
 }
 
+/** A log-normal law of the next price, by its median and the spread of its logarithm. */
 export interface PriceBelief {
   /** Not rounded: it is a belief, no amount that is paid. */
   readonly medianMinor: number;

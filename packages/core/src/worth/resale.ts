@@ -9,6 +9,7 @@ export interface EvidenceWeight {
   readonly adjustedMinor: number;
 }
 
+/** A factor that a resale was multiplied by, under its name in the settings: 1 changes nothing. */
 export interface AppliedAdjustment {
   readonly name: string;
   readonly factor: number;

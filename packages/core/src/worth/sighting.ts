@@ -2,6 +2,7 @@ import { z } from "zod";
 import { listingSchema } from "../listing/listing.ts";
 import { moneySchema } from "../parts/part.ts";
 
+/** What can have become of a listing: `sold` is to somebody else, `ignored` is passed over by the user. */
 export const outcomes = ["open", "bought", "sold", "gone", "ignored"] as const;
 
 /** A listing that was seen, what was read from it, what the user corrected, and what became of it. */
@@ -28,4 +29,5 @@ export const sightingSchema = z.strictObject({
   roundTripKm: z.number().min(0).max(5000).optional(),
   note: z.string().max(4000).optional(),
 });
+/** One line of the log of listings, by its day (ISO 8601). A `verdict` that is left out was never given. */
 export type Sighting = z.infer<typeof sightingSchema>;

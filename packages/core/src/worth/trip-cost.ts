@@ -1,12 +1,14 @@
 import { roundMinor } from "../money.ts";
 import type { CostSettings } from "./cost-settings.ts";
 
+/** A drive to fetch something and come home: kilometres both ways, and minutes. */
 export interface Trip {
   readonly roundTripKm: number;
   /** How long it takes there and back, where that is known; else it goes by the distance. */
   readonly minutes?: number | undefined;
 }
 
+/** `moneyMinor` is paid, `timeMinor` is own time, and the total is both: whole minor units of the bench's currency. */
 export interface TripCost {
   readonly moneyMinor: number;
   readonly minutes: number;

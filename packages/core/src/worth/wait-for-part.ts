@@ -13,6 +13,10 @@ type Discount =
   | { readonly discountPerYearPercent: number; readonly discountPerWeek?: never }
   | { readonly discountPerWeek: number; readonly discountPerYearPercent?: never };
 
+/**
+ * What is known when a part is missing. Amounts are in minor units, times in weeks; money loses worth by a percent a year or a
+ * continuous rate a week.
+ */
 export type PartWait = Discount & {
   /** What the completed club nets, before the price of the part that is missing. */
   readonly valueMinor: number;

@@ -8,6 +8,9 @@ export interface CostedStep {
   readonly costMinor: number;
 }
 
+/**
+ * Minutes at the bench, what is used up, and those minutes at the value of an hour: whole minor units of the bench's currency.
+ */
 export interface WorkCost {
   readonly minutes: number;
   readonly materialMinor: number;
