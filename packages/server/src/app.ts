@@ -45,6 +45,7 @@ import { notingShelf } from "./watch/noting-shelf.ts";
 import { openWatchlist } from "./watch/watchlist.ts";
 import { versionTag } from "./wire/version-tag.ts";
 
+/** What a server is started with. With nothing but the reference tables it serves this machine alone, and keeps nothing. */
 export interface AppOptions {
   /** The folder of the bench's database; without it the bench is kept in memory and gone at the end. */
   readonly dataFolder?: string;
