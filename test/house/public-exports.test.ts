@@ -79,7 +79,10 @@ describe("the public door of the server", () => {
   it("lets nothing out that has no docstring directly before its declaration", () => {
     const own = declaredIn(door);
     expect(own.map(({ name }) => name)).toContain("buildApp");
-    const kept = read(door).replace(passedOn, "").match(/^export\b/gm) ?? [];
+    const kept =
+      read(door)
+        .replace(passedOn, "")
+        .match(/^export\b/gm) ?? [];
     expect(own.length).toBe(kept.length);
     expect(withoutDocstring([...passedOnBy(door), ...own])).toEqual([]);
   });
