@@ -5,11 +5,9 @@ import { randomUUID } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { Agent, request } from "node:http";
 import { availableParallelism, cpus } from "node:os";
-import { fileURLToPath } from "node:url";
-import { readDemo } from "../packages/server/dist/reference-files.js";
 import { quantile, slopeWithin } from "./measure.mjs";
 import { seeded } from "./random.mjs";
-import { grownBench } from "./seeded-batch.mjs";
+import { seededBench } from "./seeded-bench.mjs";
 import { importBench, inNewFolder, sent, startServer } from "./server-child.mjs";
 
 const from = (name, otherwise) => Number(process.env[name] ?? otherwise);
@@ -20,8 +18,6 @@ const [clients, seconds, rate, parts] = [
   from("PARTS", 2000),
 ];
 const seed = 20261125;
-const dataFolder = fileURLToPath(new URL("../data", import.meta.url));
-const knownPart = readDemo(dataFolder).parts[0].id;
 /** Bounds of the project: milliseconds of 99 of 100 reads, and how much longer they may take while a plan is made. */
 const [readMostMs, planMostTimes] = [250, 2];
 /** Reads a second beside a plan, for how long they are counted with and without one, and in how many windows. */
@@ -84,8 +80,7 @@ function clientOf(address, number) {
     act: () => {
       const draw = random.next();
       if (draw < 0.2) return { what: "changes", answer: change() };
-      if (draw < 0.3)
-        return { what: "a part", answer: ask(address, agent, { path: `/api/bench/parts/${knownPart}` }) };
+      if (draw < 0.3) return { what: "a part", answer: ask(address, agent, { path: "/api/bench/parts/S0" }) };
       if (draw < 0.4 && tag !== undefined)
         return { what: "has it changed", answer: read({ "if-none-match": tag }) };
       return { what: "bench reads", answer: read({}) };
@@ -250,8 +245,8 @@ function keepPlanning(address) {
 await inNewFolder(async (folder) => {
   const server = await startServer(folder, { FERRULE_REQUESTS_PER_MINUTE: String(rate * 120) });
   try {
-    // The example's prices stay, so that there is something to plan with.
-    await importBench(server.address, grownBench(readDemo(dataFolder), parts, seed));
+    await sent(server.address, "POST", "/api/bench/start-own");
+    await importBench(server.address, seededBench(parts, seed));
     say(
       `${clients} clients, ${rate} requests a second of all together (${((clients / rate) * 1000).toFixed(0)} ms from one turn of a client to its next, answered or not), ${seconds} s, ${parts} parts, on ${cpus()[0].model}, ${availableParallelism()} at once, Node ${process.version}`,
     );

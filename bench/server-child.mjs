@@ -56,7 +56,12 @@ export async function importBench(address, { parts, joints }) {
 
 async function take(address, contents) {
   const text = JSON.stringify(contents);
-  await sent(address, "POST", "/api/bench/import", { format: "json", text, take: "all-or-none" });
+  const { refused } = await sent(address, "POST", "/api/bench/import", {
+    format: "json",
+    text,
+    take: "all-or-none",
+  });
+  if (refused.length > 0) throw new Error(`the bench was not taken: ${JSON.stringify(refused[0])}`);
 }
 
 export async function sent(address, method, path, body) {
