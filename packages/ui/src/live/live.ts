@@ -45,7 +45,7 @@ export class Live extends EventTarget {
   device: string | null = null;
 
   start(): void {
-    if (!("EventSource" in globalThis)) return;
+    if (typeof EventSource === "undefined") return;
     document.addEventListener("visibilitychange", () => this.#listen());
     this.#listen();
   }
