@@ -1,3 +1,4 @@
+import { setPriority } from "node:os";
 import { parentPort } from "node:worker_threads";
 import type { LinearSolver } from "@ferrule/core";
 import { loadHighsSolver } from "../plan/highs-solver.ts";
@@ -9,8 +10,13 @@ import type { ThreadPort } from "./thread-port.ts";
 import type { ThreadTask } from "./thread-task.ts";
 import { valueWants } from "./value-wants.ts";
 
+/** How far a thread steps back behind the one that answers requests (nice(1)): where cores are few, whoever waits for a reply goes first. */
+const stepsBack = 10;
+
 /** Does one task after another, as they come. */
 export function main(): void {
+  // On Linux this is of the calling thread alone (setpriority(2), "C library/kernel differences"); elsewhere it would be of the program.
+  if (process.platform === "linux") setPriority(stepsBack);
   let inbox: Inbox | undefined;
   let solver: Promise<LinearSolver> | undefined;
   const loadOnce = () => {
