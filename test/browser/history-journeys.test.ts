@@ -42,7 +42,11 @@ describe("two pages at once", () => {
     const { page: other } = await openForm(address, "S01");
     await note(other).fill("bought from the door");
     await other.getByRole("button", { name: "Save the change" }).click();
-    await one.getByRole("region", { name: "Parts" }).getByRole("link", { name: /S01/ }).waitFor();
+    await one
+      .getByRole("region", { name: "Parts" })
+      .getByText(/\bS01\b/)
+      .first()
+      .waitFor();
     await one.getByRole("link", { name: "Another page: Changed the part S01" }).waitFor();
     expect(await one.getByRole("searchbox", { name: "Search" }).inputValue()).toBe("from the door");
     expect(await other.getByRole("link", { name: /^Another page/ }).count()).toBe(0);
