@@ -126,6 +126,7 @@ describe("the demo bench", () => {
   });
 
   it("joins only parts it has, of kinds that such a joint connects", () => {
+    expect(bench.joints.length).toBeGreaterThan(10);
     for (const { type, parts } of bench.joints) {
       expect(kindsJoined[type], parts.join("-")).toContain(
         parts.map((id) => kindOf.get(id) ?? "missing").join("-"),

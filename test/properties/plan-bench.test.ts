@@ -129,6 +129,7 @@ describe("the plan of a small bench with listings", () => {
   it("fetches all that it buys at one place on one drive, and pays each listing whole", {
     timeout: 120_000,
   }, async () => {
+    const met = { bought: 0, drives: 0 };
     await fc.assert(
       fc.asyncProperty(plannedBench, async (planned) => {
         const input = inputOf(planned);
@@ -148,9 +149,13 @@ describe("the plan of a small bench with listings", () => {
         expect(drives.flatMap(({ sightings }) => sightings).toSorted()).toEqual(
           fetched.map(({ id }) => id).toSorted(),
         );
+        met.bought += bought.length;
+        met.drives += drives.length;
       }),
       runs(100),
     );
+    expect(met.bought).toBeGreaterThan(5);
+    expect(met.drives).toBeGreaterThan(2);
   });
 
   it("builds only what the bench with what was bought on it settles, and sells nothing unsound to be swung", {

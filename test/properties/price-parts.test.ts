@@ -98,6 +98,7 @@ describe.each(seeds)("what parts are worth to the bench (seed %i)", (seed) => {
   it("is never below nothing, and told of all that is on the bench", { timeout: 60_000 }, async () => {
     const world = worldOf(seed);
     const { ofPart } = await pricesOf(world);
+    expect(world.bench.parts.length).toBeGreaterThan(0);
     for (const { id } of world.bench.parts) expect(ofPart(id)).toBeGreaterThanOrEqual(0);
     expect(ofPart("nobody has this")).toBeUndefined();
   });
@@ -130,14 +131,17 @@ describe.each(seeds)("what parts are worth to the bench (seed %i)", (seed) => {
   }, async () => {
     const world = worldOf(seed);
     const judge = dealJudge({ ...world, prices: await pricesOf(world) });
+    let added = 0;
     for (const { listing } of seenAgain(world.sightings, today).slice(0, 25)) {
       const deal = judge({ listing });
       for (const { net, lines, possible } of deal.alternatives) {
         if (!possible || !net || lines.length === 0) continue;
         const total = lines.reduce((sum, { amountMinor }) => sum + amountMinor, 0);
         expect(Math.abs(total - net.valueMinor)).toBeLessThanOrEqual(lines.length + 1);
+        added += 1;
       }
     }
+    expect(added).toBeGreaterThan(25);
   });
 });
 

@@ -67,7 +67,12 @@ describe("the resolver", () => {
   it("gives the same answer whatever the order of the parts, joints and claims", () => {
     fc.assert(
       fc.property(smallBench, (bench) => {
-        const turned = { ...bench, parts: bench.parts.toReversed(), joints: bench.joints.toReversed() };
+        const turned = {
+          ...bench,
+          parts: bench.parts.toReversed(),
+          joints: bench.joints.toReversed(),
+          claims: bench.claims.toReversed(),
+        };
         expect(resolve(turned)).toEqual(resolve(bench));
       }),
       { ...runs, numRuns: 100 },

@@ -36,6 +36,7 @@ describe("the costs that a new bench starts from", () => {
   });
 
   it("have a parcel, and a service that takes it, for everything that a listing can hold", () => {
+    expect(itemKinds.length).toBeGreaterThan(5);
     for (const kind of itemKinds) expect(sentBy(kind).service, kind).toBeDefined();
   });
 

@@ -51,7 +51,9 @@ describe("the tables are copied without a slip", () => {
   );
 
   test("every row is as wide as its heading", () => {
+    expect(tables.length).toBeGreaterThan(3);
     for (const table of tables) {
+      expect(table.rows.length, table.id).toBeGreaterThan(2);
       for (const row of table.rows) expect(row, table.id).toHaveLength(table.columns.length);
     }
   });

@@ -184,6 +184,7 @@ describe("building", () => {
     };
     const deal = judge([head, shaft], {}, { bench: { ...bench, goal: { skill: "regrip" } } });
     const shelfLines = wayOf(deal, "build-now").lines.filter(({ code }) => code === "shelf");
+    expect(shelfLines.length).toBeGreaterThan(0);
     // The whole club would bring 12000 − 1200 − 100 − 200.
     for (const { amountMinor } of shelfLines) expect(-amountMinor).toBeLessThanOrEqual(10_500);
   });
