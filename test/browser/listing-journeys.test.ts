@@ -340,7 +340,7 @@ describe("the models", () => {
 describe("the ways to the other places", () => {
   it("are opened and closed by keyboard, and a view that cannot be fetched says so", async () => {
     const { page } = await at("/");
-    const more = page.getByRole("button", { name: "More" });
+    const more = page.getByRole("button", { name: "More", exact: true });
     await more.press("Enter");
     await page.getByRole("link", { name: "Costs" }).waitFor();
     await page.keyboard.press("Escape");
