@@ -1,10 +1,11 @@
+import type { Part } from "@ferrule/core";
 import { expect, it } from "vitest";
 import { openDatabase } from "../store/database.ts";
 import { openTables } from "../store/tables.ts";
 import { openBench } from "./bench.ts";
 
 const open = () => openBench(openTables(openDatabase(undefined)), () => ({}) as never);
-const grip = (id?: string) => ({ kind: "grip" as const, ...(id && { id }) });
+const grip = (id?: string) => ({ kind: "grip", ...(id && { id }) }) as Part;
 
 it("gives things without an id the first free numbers, those that come with one among them", () => {
   const bench = open();
