@@ -18,6 +18,8 @@ export default defineConfig({
     isolate: false,
     maxWorkers: "100%",
     sequence: { sequencer: HeavyFirst },
+    globalSetup: "test/thread/build-thread.ts",
+    setupFiles: "test/thread/tell-thread.ts",
     // Only a check that fails waits so long.
     expect: { poll: { timeout: 10_000 } },
     projects: [
@@ -36,7 +38,7 @@ export default defineConfig({
         test: {
           name: "browser",
           include: [`${browserTests}/*.test.ts`],
-          globalSetup: "test/browser/build-page.ts",
+          globalSetup: ["test/thread/build-thread.ts", "test/browser/build-page.ts"],
           // A browser on a busy machine is slow, and slow is not wrong.
           testTimeout: 240_000,
           hookTimeout: 120_000,

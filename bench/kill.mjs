@@ -4,7 +4,7 @@ import { fileURLToPath } from "node:url";
 import { runnerImport } from "vite";
 
 const here = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
-const { ROUNDS = "200", SEED = "20261125", SERVER = here("packages/server/dist/main.js") } = process.env;
+const { ROUNDS = "200", SEED = "20261125", SERVER = here("packages/server/bundle/main.js") } = process.env;
 
 const { module } = await runnerImport(here("test/durability/kill-rounds.test-kit.ts"), {
   configFile: false,

@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
-const main = fileURLToPath(new URL("../packages/server/dist/main.js", import.meta.url));
+const main = fileURLToPath(new URL("../packages/server/bundle/main.js", import.meta.url));
 
 /** Does something with a new folder of its own, which is gone afterwards. */
 export async function inNewFolder(work) {

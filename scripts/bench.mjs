@@ -1,11 +1,12 @@
+import { buildServer } from "./build-server.mjs";
 import { checkNode } from "./check-node.mjs";
 import { install } from "./install.mjs";
-import { orExit, runStep } from "./run-step.mjs";
+import { orExit } from "./run-step.mjs";
 
 checkNode();
 await orExit(async () => {
   await install();
-  await runStep("build the core and the server", "tsc", ["-b", "packages/core", "packages/server"]);
+  await buildServer();
 });
 
 const { bench } = await import("../bench/all.mjs");

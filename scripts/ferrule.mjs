@@ -13,5 +13,5 @@ if (!isServerBuilt()) {
   const { status } = spawnSync(process.execPath, [builder], { stdio: ["ignore", 2, 2] });
   if (status !== 0) process.exit(70);
 }
-const { main } = await import("../packages/server/dist/command-line/main.js");
+const { main } = await import("../packages/server/bundle/command-line.js");
 await main(checkout);

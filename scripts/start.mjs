@@ -1,3 +1,4 @@
+import { buildServer } from "./build-server.mjs";
 import { checkNode } from "./check-node.mjs";
 import { install } from "./install.mjs";
 import { orExit, runStep } from "./run-step.mjs";
@@ -5,10 +6,10 @@ import { orExit, runStep } from "./run-step.mjs";
 checkNode();
 await orExit(async () => {
   await install();
-  await runStep("build the server", "tsc", ["-b", "packages/core", "packages/server"]);
+  await buildServer();
   await runStep("build the page", "vite", ["build", "packages/ui", "--logLevel", "warn"]);
 });
 
 // In this process rather than a child, so that a signal to `npm start` reaches the server itself.
-const { main } = await import("../packages/server/dist/main.js");
+const { main } = await import("../packages/server/bundle/main.js");
 await main();

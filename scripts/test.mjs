@@ -1,6 +1,7 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { buildServer } from "./build-server.mjs";
 import { checkNode } from "./check-node.mjs";
 import { install } from "./install.mjs";
 import { orExit, runStep, StepFailed } from "./run-step.mjs";
@@ -15,6 +16,7 @@ const steps = {
   layers: () => runStep("layers", "depcruise", [...sources, "--config", ".dependency-cruiser.cjs"]),
   unused: () => runStep("unused", "knip", []),
   page: () => runStep("page", "vite", ["build", "packages/ui", "--logLevel", "warn"]),
+  server: buildServer,
   vitest: runTests,
 };
 

@@ -16,7 +16,7 @@ beforeAll(() => {
 
 it(`keeps every acknowledged change, and no half of another, over ${rounds} kills in a storm of changes`, async () => {
   const report = await killRounds({
-    mainModule: `${checkout}packages/server/dist/main.js`,
+    mainModule: `${checkout}packages/server/bundle/main.js`,
     rounds,
     seed,
   });
