@@ -119,10 +119,16 @@ describe("input that has to be put right", () => {
     expect(err).toContain(why);
   });
 
-  it("in other letters than UTF-8 is refused instead of misread", async () => {
-    const { exit, err } = await ferrule(["read"], { input: new Uint8Array([0x35, 0x30, 0x20, 0xa3]) });
+  it("is read in Windows-1252 where it is not UTF-8, and refused where it is no text at all", async () => {
+    // The pound sign is A3 there (WHATWG Encoding Standard, index windows-1252).
+    const pounds = await ferrule(["read", "--json"], {
+      input: new Uint8Array([...new TextEncoder().encode("driver head 50 "), 0xa3]),
+    });
+    expect(pounds.exit).toBe(0);
+    expect(pounds.out).toContain('"GBP"');
+    const { exit, err } = await ferrule(["read"], { input: new Uint8Array([0x35, 0x30, 0x00, 0x01, 0xa3]) });
     expect(exit).toBe(1);
-    expect(err).toContain("standard input: got bytes that are not UTF-8");
+    expect(err).toContain("standard input: got bytes that are no text");
   });
 
   it("is told as JSON with --json, in the shape of the HTTP interface", async () => {
