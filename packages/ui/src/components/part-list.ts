@@ -1,5 +1,6 @@
 import { type FoundCode, type Joint, type Part, typedCode } from "@ferrule/core";
 import { css, html, LitElement, type PropertyValues } from "lit";
+import { afterPaint } from "../after-paint.ts";
 import type { BenchContext } from "../bench-context.ts";
 import { tell } from "../events.ts";
 import { failed } from "../fetched.ts";
@@ -24,7 +25,7 @@ const narrowings = [
 ] as const;
 
 /** Rows at first and with each press for more: as many as a phone can lay out while somebody types. */
-const rowsAtOnce = 24;
+const rowsAtOnce = 20;
 
 /** The parts of the bench, to search and narrow. */
 export class PartList extends LitElement {
@@ -184,8 +185,12 @@ export class PartList extends LitElement {
     return this.coded?.part ?? undefined;
   }
 
+  /** The choice shows at once, and what it leaves of the list right after. */
   #narrow(name: keyof PartFilter, event: Event): void {
-    this.filter = { ...this.filter, [name]: (event.target as HTMLSelectElement).value };
+    const { value } = event.target as HTMLSelectElement;
+    afterPaint(() => {
+      this.filter = { ...this.filter, [name]: value };
+    });
   }
 }
 

@@ -193,13 +193,15 @@ export class PartFormView extends LitElement {
   }
 
   #choose(kind: PartKind): void {
-    this.kind = kind;
-    this.isWhole = false;
     afterPaint(() => {
-      this.isWhole = true;
+      this.kind = kind;
+      this.refusals = [];
+      this.trouble = undefined;
+      this.isWhole = false;
+      afterPaint(() => {
+        this.isWhole = true;
+      });
     });
-    this.refusals = [];
-    this.trouble = undefined;
     keepDraft(this.partId, { kind, draft: this.draft });
   }
 

@@ -130,9 +130,11 @@ export class TogetherView extends LitElement {
   }
 
   #choose(key: string | undefined): void {
-    this.chosen = key === this.chosen ? undefined : key;
     afterPaint(() => {
-      this.listed = this.chosen;
+      this.chosen = key === this.chosen ? undefined : key;
+      afterPaint(() => {
+        this.listed = this.chosen;
+      });
     });
   }
 }
