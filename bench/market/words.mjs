@@ -1,3 +1,5 @@
+import { emptyItem } from "../../packages/core/dist/index.js";
+
 const typeOfSort = { wood: "driver", hybrid: "hybrid" };
 const tipOfSort = { wood: 0.335, hybrid: 0.37 };
 const lengthOfSort = { wood: 45, hybrid: 40 };
@@ -6,39 +8,19 @@ const dayZero = Date.UTC(2027, 0, 1);
 export const dateOf = (day) => new Date(dayZero + day * 86_400_000).toISOString().slice(0, 10);
 
 const euros = (amountMinor) => ({ amountMinor, currency: "EUR" });
-const unsaidItem = {
-  ...{ quantity: 1, maker: null, model: null, modelId: null, year: null, clubType: null, clubNumber: null },
-  ...{
-    loftDeg: null,
-    hand: null,
-    flex: null,
-    shaftMaterial: null,
-    shaftMassG: null,
-    length: null,
-    tip: null,
-  },
-  ...{
-    adapter: null,
-    adapterFamily: null,
-    cover: null,
-    wrench: null,
-    faults: [],
-    deniedFaults: [],
-    price: null,
-  },
-};
 const modelFacts = ({ id, maker, model }) => ({ modelId: id, maker, model });
 
 /** A listing as its words say it; as its seller says it who has been asked, where `isAnswered`. */
 export function asListing(listing, isAnswered) {
   const { askingMinor, postageMinor, negotiable, goods, unsaid } = listing;
   const hidden = isAnswered ? { hand: false, flex: false, fault: false } : unsaid;
+  const item = itemOf(goods, hidden);
   return {
     intent: "sell",
     asking: euros(askingMinor),
     negotiable: negotiable ? true : null,
     postage: postageMinor === 0 ? "included" : euros(postageMinor),
-    items: [{ ...unsaidItem, ...itemOf(goods, hidden) }],
+    items: [{ ...emptyItem(item.kind), ...item }],
     spans: [],
     doubts: [],
   };

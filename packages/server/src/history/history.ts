@@ -1,9 +1,10 @@
-import { done, type Outcome, problem } from "../errors.ts";
+import { done, type Outcome } from "../errors.ts";
 import type { ChangeEntry, ChangeQuery, KeptChange } from "../store/history.ts";
 import type { Tables } from "../store/tables.ts";
 import type { Costs } from "../trade/costs.ts";
 import { versionTag } from "../wire/version-tag.ts";
 import { changeWords } from "./change-words.ts";
+import { noSuchChange } from "./no-such-change.ts";
 import { undoChange } from "./undo-change.ts";
 
 /** A change as it is told, with some of its things. */
@@ -52,11 +53,7 @@ export function openHistory(tables: Tables, costs: Costs): History {
     },
     get: (number, from, limit) => {
       const change = history.get(number);
-      if (change === undefined)
-        return problem(
-          "not-found",
-          `There is no change ${number} in the history; the oldest are forgotten in time`,
-        );
+      if (change === undefined) return { ok: false, problem: noSuchChange(number) };
       const next = from + limit < change.things ? from + limit : null;
       return done({ ...told(change, from, limit), next });
     },

@@ -1,9 +1,10 @@
 import { isDeepStrictEqual } from "node:util";
-import { done, type Outcome, type Problem, ProblemError, problem } from "../errors.ts";
+import { done, type Outcome, type Problem, ProblemError } from "../errors.ts";
 import type { KeptChange } from "../store/history.ts";
 import type { Tables } from "../store/tables.ts";
 import type { Costs } from "../trade/costs.ts";
 import { type KeptThings, keptThings } from "./kept-thing.ts";
+import { noSuchChange } from "./no-such-change.ts";
 import { brokenJoints, brokenProblem, safetyProblem } from "./undo-checks.ts";
 import { isConflict, type UndoStep, undoStep } from "./undo-steps.ts";
 
@@ -40,14 +41,12 @@ function takeBack(tables: Tables, costs: Costs, number: number): void {
 }
 
 function standing(change: KeptChange | undefined, number: number): KeptChange {
-  if (change === undefined) {
-    const message = `There is no change ${number} in the history; the oldest are forgotten in time`;
-    throw new ProblemError(problem("not-found", message).problem);
-  }
-  if (change.undoneBy !== null) {
-    const message = `Change ${number} has been undone already, by change ${change.undoneBy}`;
-    throw new ProblemError(problem("undone-already", message).problem);
-  }
+  if (change === undefined) throw new ProblemError(noSuchChange(number));
+  if (change.undoneBy !== null)
+    throw new ProblemError({
+      code: "undone-already",
+      message: `Change ${number} has been undone already, by change ${change.undoneBy}`,
+    });
   return change;
 }
 

@@ -1,5 +1,6 @@
 import type { FastifyError, FastifyInstance } from "fastify";
 import { errorTable, type Problem, ProblemError, problemBody } from "../errors.ts";
+import { diskProblem } from "../store/disk-problem.ts";
 
 /** Fastify's own complaints that are the caller's to mend. */
 const fastifyProblems: Readonly<Record<string, Problem>> = {
@@ -20,9 +21,6 @@ const fastifyProblems: Readonly<Record<string, Problem>> = {
     message: "The address of the request cannot be read",
   },
 };
-
-/** SQLite's primary result codes that are the disk's fault: busy, locked, read-only, I/O, corrupt, full, cannot open. */
-const diskCodes: ReadonlySet<number> = new Set([5, 6, 8, 10, 11, 13, 14, 26]);
 
 /** Tells every failure in the one shape that callers know; our own bugs are logged and not described. */
 export function addErrorReplies(app: FastifyInstance): void {
@@ -46,7 +44,5 @@ export function problemOf(error: FastifyError | ProblemError): Problem {
       code: "bad-request",
       refusals: [{ field: "(the body)", got: error.message, expected: "JSON" }],
     };
-  const { errcode } = error as { errcode?: number };
-  if (errcode !== undefined && diskCodes.has(errcode & 0xff)) return { code: "disk" };
-  return { code: "our-bug" };
+  return diskProblem(error)?.problem ?? { code: "our-bug" };
 }

@@ -7,6 +7,7 @@ import { clearDrafts, draftOf } from "./drafts.ts";
 import { latestSchema, migrate, schemaOf } from "./migrations.ts";
 import { onDisk } from "./on-disk.ts";
 import { folderProblem, openProblem } from "./open-problem.ts";
+import { resultCodes } from "./result-codes.ts";
 import { type Database, openSqlite } from "./sqlite.ts";
 
 export const databaseFileName = "bench.sqlite";
@@ -33,7 +34,8 @@ export function openDatabase(folder: string | undefined, { note = () => {} }: Op
     database = openSqlite(file);
     holdForWriting(database);
     // Somebody who restores a backup may have put another file in its place while this waited for the right to write.
-    if (statSync(file).ino !== inode) throw Object.assign(new Error("replaced meanwhile"), { errcode: 5 });
+    if (statSync(file).ino !== inode)
+      throw Object.assign(new Error("replaced meanwhile"), { errcode: resultCodes.busy });
     const schema = schemaOf(database);
     if (schema < latestSchema) backUpBeforeMigration(database, folder, { schema, note });
     migrate(database);

@@ -1,5 +1,4 @@
-/** SQLite's code for a database that does not hold together: SQLITE_CORRUPT. */
-const corruptCode = 11;
+import { resultCodes } from "./result-codes.ts";
 
 /** A text of the database as what it stands for. One that is no JSON was overwritten on the disk, and counts as damage. */
 export function keptJson<T>(text: string): T {
@@ -7,7 +6,7 @@ export function keptJson<T>(text: string): T {
     return JSON.parse(text) as T;
   } catch (error) {
     throw Object.assign(new Error("a text in the database is no JSON", { cause: error }), {
-      errcode: corruptCode,
+      errcode: resultCodes.corrupt,
     });
   }
 }

@@ -1,28 +1,12 @@
 import { statfsSync } from "node:fs";
 import { StartupProblem } from "../startup-problem.ts";
 import { latestBackup } from "./backups-folder.ts";
-
-/** SQLite's primary result codes (https://sqlite.org/rescode.html) that a start has words for. */
-const resultCodes = {
-  busy: 5,
-  locked: 6,
-  ioError: 10,
-  corrupt: 11,
-  full: 13,
-  cannotOpen: 14,
-  notADatabase: 26,
-};
+import { resultCodeOf, resultCodes } from "./result-codes.ts";
 
 const leastFreeBytes = 1024 * 1024;
 
 /** A database that can be read but is not whole. */
 export class Damaged extends Error {}
-
-/** The primary result code of what SQLite threw; nothing of another error. */
-export function resultCodeOf(error: unknown): number | undefined {
-  const { errcode } = error as { errcode?: number };
-  return errcode === undefined ? undefined : errcode & 0xff;
-}
 
 /** Whether SQLite says that the file is no sound database. */
 export function isDamage(error: unknown): boolean {
