@@ -15,7 +15,8 @@ const notBefore = "(?<![\\p{L}\\d.,/£€$°-])";
 export const ironSetToWedge = `${notBefore}(?<first>[1-9])${iron}${upTo}(?:(?:9${iron})${plus})?(?<last>${wedge}|p)(?![\\p{L}\\d])(?:${plus}(?:${wedge}))*`;
 
 const apart = "(?:,? ?(?:and|&|\\+|und|et) ?|, ?|/| )";
-const named = `[1-9]${iron}(?:${apart}[1-9]${iron}){2,}(?:${apart}[psagl]w)+`;
+/** No list is longer than a bag, which holds fourteen clubs at most (Rules of Golf, 4.1b). */
+const named = `[1-9]${iron}(?:${apart}[1-9]${iron}){2,13}(?:${apart}[psagl]w){1,13}`;
 
 /** The source of a pattern for irons named one by one, the last of them wedges: "irons 5,6,7,8,9,PW"; in such a list a PW is an iron. */
 export const ironsWithWedges = `(?<=irons?(?: ?[:(=-] ?|, ?| ))${named}|${named}(?= irons(?![\\p{L}]))`;

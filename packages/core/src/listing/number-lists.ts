@@ -9,7 +9,8 @@ export interface NumberList extends Stretch {
 const one = "(?:[1-9]|1[0-2]|pw|sw|lw|gw|aw)(?:[iwh])?";
 const join = "(?:,? ?(?:and|&|\\+|und|et|y) ?|, ?|/)";
 const the = "(?:the )?";
-const list = `${the}${one}(?:${join}${the}${one})+`;
+/** A bag holds fourteen clubs at most (Rules of Golf, 4.1b), and a list without an end takes the square of its length to read. */
+const list = `${the}${one}(?:${join}${the}${one}){1,13}`;
 const nouns =
   "(?:irons?|woods?|hybrids?|rescues?|wedges?|fairways?(?: woods?)?|eisen|fers?|hierros?|holz(?:er)?|bois|maderas?)";
 const parts = "(?:[ ,-]*(?:heads?|shafts?|covers?|headcovers?|clubs?|sets?))?(?:[ ,(]*only\\)?)?";
@@ -22,10 +23,10 @@ const patterns = [
   ),
   // "Irons: 5 6 7 8 9 PW".
   new RegExp(
-    `(?<=(?<![\\p{L}])irons?(?: ?[:(=-] ?|, ?| ))${one}(?: ${one}){2,}(?![\\p{L}\\d°"/%-]|[.,]\\d| ?(?:x|deg|inch|"|°|quid|€|£|euro))`,
+    `(?<=(?<![\\p{L}])irons?(?: ?[:(=-] ?|, ?| ))${one}(?: ${one}){2,13}(?![\\p{L}\\d°"/%-]|[.,]\\d| ?(?:x|deg|inch|"|°|quid|€|£|euro))`,
     "gu",
   ),
-  /(?<![\p{L}])the [1-9](?:, the [1-9])*(?:,? and|,) the [1-9](?![\p{L}\d°"/%-]|[.]\d)/gu,
+  /(?<![\p{L}])the [1-9](?:, the [1-9]){0,12}(?:,? and|,) the [1-9](?![\p{L}\d°"/%-]|[.]\d)/gu,
 ];
 
 const each = new RegExp(one, "gu");
